@@ -37,6 +37,17 @@ public record TipWork(Length stripped, List<Station> finished) {
     public static final TipWork NONE = new TipWork(Length.ZERO, List.of());
 
     /**
+     * How far up the work reaches.
+     *
+     * @return the greater of what is stripped and what is worked down, from the trimmed tip
+     */
+    public Length reach() {
+        return finished.isEmpty()
+                ? stripped
+                : stripped.max(finished.get(finished.size() - 1).at());
+    }
+
+    /**
      * This one with another value in one place.
      *
      * @param stripped how far up from the trimmed tip the finish comes off; zero or more

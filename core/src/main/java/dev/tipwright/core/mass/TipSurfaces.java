@@ -18,20 +18,13 @@ record TipSurfaces(Polyline outside, Polyline bare, Polyline after) {
 
     static TipSurfaces of(Build build) {
         TipWork work = build.work().tip();
-        Length reach = reach(work);
+        Length reach = work.reach();
         double length = reach.millimetres();
         Finish finish = build.parts().shaft().section().finish().orElse(Finish.NONE);
         Polyline outside = Polyline.of(build.trimmedTip().endedAt(reach), Polyline.Diameter.MEAN);
         Polyline thickness = Polyline.of(finish.thickness(), build.work().tipTrim(), length);
         Polyline bare = outside.plus(thickness, -2);
         return new TipSurfaces(outside, bare, after(work, outside, bare, length));
-    }
-
-    private static Length reach(TipWork work) {
-        return work.finished().isEmpty()
-                ? work.stripped()
-                : work.stripped()
-                        .max(work.finished().get(work.finished().size() - 1).at());
     }
 
     /** Stripped as far as the finish comes off, then worked down as far as the finished shape goes. */
