@@ -5,5 +5,5 @@ module dev.tipwright.swingweight {
     exports dev.tipwright.swingweight;
     exports dev.tipwright.swingweight.balance;
     exports dev.tipwright.swingweight.scale;
-    exports dev.tipwright.swingweight.target;
+    exports dev.tipwright.swingweight.aim;
 }
