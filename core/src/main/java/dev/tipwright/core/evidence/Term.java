@@ -44,12 +44,32 @@ public sealed interface Term {
     String meaning();
 
     /**
+     * The value without its unit, rounded as one reads it at the bench, or with digits more for one who works it again.
+     *
+     * @param units inch or metric
+     * @param extra digits more than one reads at the bench; 0 to 9
+     * @return the number, or the words
+     */
+    String number(Units units, int extra);
+
+    /**
+     * The unit.
+     *
+     * @param units inch or metric
+     * @return its symbol; empty for a pure number or words
+     */
+    String unit(Units units);
+
+    /**
      * The value with its unit, rounded as one reads it at the bench.
      *
      * @param units inch or metric
      * @return number and unit
      */
-    String text(Units units);
+    default String text(Units units) {
+        String unit = unit(units);
+        return unit.isEmpty() ? number(units, 0) : number(units, 0) + " " + unit;
+    }
 
     /**
      * A length along a shaft or a club, read with a rule: thousandths with the nearest sixty-fourth beside them.
@@ -74,15 +94,28 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
+            Require.extraDigits(extra);
+            return Lengths.number(value, units, units == Units.INCH ? 3 : 1, extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return units == Units.INCH ? "in" : "mm";
+        }
+
+        @Override
+        public String text(Units units) {
+            String decimal = Term.super.text(units);
             if (units == Units.METRIC) {
-                return Notation.TENTHS_OF_MILLIMETRE.print(value).text();
+                return decimal;
             }
             Notation.Printed fraction = Notation.SIXTY_FOURTHS.print(value);
-            String near = fraction.rounded() ? "near " : "";
-            return Notation.THOUSANDTHS.print(value).text() + " (" + near
-                    + fraction.text().replace(" in", "") + ")";
+            return decimal
+                    + (fraction.rounded() ? " (near " : " (")
+                    + fraction.text().replace(" in", ")");
         }
     }
 
@@ -109,11 +142,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return units == Units.INCH
-                    ? Notation.TEN_THOUSANDTHS.print(value).text()
-                    : Notation.MICROMETRES.print(value).text();
+            Require.extraDigits(extra);
+            return Lengths.number(value, units, units == Units.INCH ? 4 : 3, extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return units == Units.INCH ? "in" : "mm";
         }
     }
 
@@ -140,9 +178,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.grams(), 2) + " g";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.grams(), 2 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "g";
         }
     }
 
@@ -169,9 +214,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.degrees(), 2) + " deg";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.degrees(), 2 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "deg";
         }
     }
 
@@ -198,9 +250,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.squareMillimetres(), 1) + " mm2";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.squareMillimetres(), 1 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "mm2";
         }
     }
 
@@ -227,9 +286,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.cubicMillimetres(), 1) + " mm3";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.cubicMillimetres(), 1 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "mm3";
         }
     }
 
@@ -256,11 +322,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return units == Units.INCH
-                    ? Decimals.fixed(value.ounceInches(), 2) + " oz in"
-                    : Decimals.fixed(value.gramCentimetres(), 1) + " g cm";
+            Require.extraDigits(extra);
+            return Decimals.fixed(units == Units.INCH ? value.ounceInches() : value.gramCentimetres(), 2 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return units == Units.INCH ? "oz in" : "g cm";
         }
     }
 
@@ -287,9 +358,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.kilogramSquareCentimetres(), 1) + " kg cm2";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.kilogramSquareCentimetres(), 1 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "kg cm2";
         }
     }
 
@@ -316,9 +394,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.perMinute(), 1) + " /min";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.perMinute(), 1 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "/min";
         }
     }
 
@@ -345,9 +430,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.megapascals(), 2) + " MPa";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.megapascals(), 2 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "MPa";
         }
     }
 
@@ -374,9 +466,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.gramsPerCubicCentimetre(), 3) + " g/cm3";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.gramsPerCubicCentimetre(), 3 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "g/cm3";
         }
     }
 
@@ -403,11 +502,17 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return units == Units.INCH
-                    ? Decimals.fixed(value.gramsPerInch(), 3) + " g/in"
-                    : Decimals.fixed(value.gramsPerMillimetre(), 5) + " g/mm";
+            Require.extraDigits(extra);
+            return Decimals.fixed(
+                    units == Units.INCH ? value.gramsPerInch() : value.gramsPerMillimetre() * 1000, 2 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return units == Units.INCH ? "g/in" : "g/m";
         }
     }
 
@@ -434,9 +539,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value.newtonSquareMetres(), 2) + " N m2";
+            Require.extraDigits(extra);
+            return Decimals.fixed(value.newtonSquareMetres(), 2 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "N m2";
         }
     }
 
@@ -463,9 +575,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
-            return Decimals.fixed(value, 3);
+            Require.extraDigits(extra);
+            return Decimals.fixed(value, 3 + extra);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "";
         }
     }
 
@@ -491,9 +610,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
+            Require.extraDigits(extra);
             return Long.toString(value);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "";
         }
     }
 
@@ -520,9 +646,16 @@ public sealed interface Term {
         }
 
         @Override
-        public String text(Units units) {
+        public String number(Units units, int extra) {
             Require.given("units", units);
+            Require.extraDigits(extra);
             return value;
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "";
         }
     }
 

@@ -179,6 +179,15 @@ public final class Require {
     }
 
     /**
+     * A number of digits to show beyond the usual, 0 to 9.
+     *
+     * @param extra its value
+     */
+    public static void extraDigits(int extra) {
+        that(extra >= 0 && extra <= 9, "extra", "must be from 0 to 9", extra);
+    }
+
+    /**
      * Refuses an argument unless a rule holds.
      *
      * @param holds whether it does
