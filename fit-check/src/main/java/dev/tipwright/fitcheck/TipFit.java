@@ -82,6 +82,20 @@ public record TipFit(
     }
 
     @Override
+    public List<Term> headline() {
+        List<Term> headline = new ArrayList<>(List.of(
+                Term.of("i", "insertion", insertion),
+                Term.of("i0", "first contact, untouched", untouched.insertion()),
+                Term.of("i1", "first contact, finish off", bare.insertion()),
+                Term.fine("e", "stock at the end of the tip", removal.stockAtEnd()),
+                Term.fine("es", "of it structure", removal.structureAtEnd()),
+                Term.of("V", "taken off", removal.volume())));
+        removal.leastWall().ifPresent(wall -> headline.add(Term.fine("t", "wall of structure left", wall)));
+        removal.leastStiffness().ifPresent(share -> headline.add(Term.number("EI/EI0", "stiffness left", share)));
+        return headline;
+    }
+
+    @Override
     public Working working() {
         Length room = bore.profile().diameterAt(insertion);
         Length outside = tip.outside().diameterAt(Length.ZERO);
@@ -137,6 +151,7 @@ public record TipFit(
                 FitInstruction.TRY_FIT,
                 inserted,
                 Term.fine("w", "clearance on the diameter", clearance)));
+        operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
     }
 

@@ -95,6 +95,15 @@ public record ClubBalance(
     }
 
     @Override
+    public List<Term> headline() {
+        return List.of(
+                Term.of("reads", "swing weight", scale.designation(reads())),
+                Term.of("m", "total mass", after.total()),
+                Term.of("x", "balance from the top", after.balancePoint()),
+                Term.of("J", "inertia about the butt", after.inertiaAboutButt()));
+    }
+
+    @Override
     public Working working() {
         List<Term> moments = new ArrayList<>();
         StringBuilder sum = new StringBuilder();

@@ -9,6 +9,7 @@ import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Length;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -104,6 +105,14 @@ public record CutToLength(
     }
 
     @Override
+    public List<Term> headline() {
+        return List.of(
+                Term.of("L", "playing length", longest().min(target)),
+                Term.of("S", "cut length", cutLength()),
+                Term.of("U", "butt trim", buttTrim()));
+    }
+
+    @Override
     public Working working() {
         Term cut = Term.of("S", "cut length", cutLength());
         return new Working(
@@ -129,26 +138,27 @@ public record CutToLength(
     @Override
     public List<Operation> operations() {
         Length buttTrim = buttTrim();
-        Term length = Term.of("L", "playing length", target);
         Term trim = Term.of("U", "butt trim", buttTrim);
         Term cut = Term.of("S", "cut length", cutLength());
-        if (buttTrim.nanometres() <= 0) {
-            return List.of(Operation.of(
-                    BenchStage.CHECK,
-                    LengthInstruction.MEASURE_LENGTH,
-                    Term.of("L", "playing length", longest().min(target))));
+        List<Operation> operations = new ArrayList<>();
+        if (buttTrim.moreThan(kerf)) {
+            operations.add(Operation.of(
+                    BenchStage.BUTT_CUT,
+                    LengthInstruction.CUT_BUTT,
+                    trim,
+                    cut,
+                    Term.of("k", "kerf", kerf),
+                    Term.of("o", "offcut", offcut())));
+        } else if (buttTrim.nanometres() > 0) {
+            operations.add(Operation.of(BenchStage.BUTT_CUT, LengthInstruction.GRIND_BUTT, trim, cut));
         }
-        return List.of(
-                buttTrim.moreThan(kerf)
-                        ? Operation.of(
-                                BenchStage.BUTT_CUT,
-                                LengthInstruction.CUT_BUTT,
-                                trim,
-                                cut,
-                                Term.of("k", "kerf", kerf),
-                                Term.of("o", "offcut", offcut()))
-                        : Operation.of(BenchStage.BUTT_CUT, LengthInstruction.GRIND_BUTT, trim, cut),
-                Operation.of(BenchStage.CHECK, LengthInstruction.MEASURE_LENGTH, length));
+        operations.add(
+                Operation.of(BenchStage.GRIP, LengthInstruction.FIT_GRIP, Term.of("g", "grip cap", buttFromTop)));
+        operations.add(Operation.of(
+                BenchStage.CHECK,
+                LengthInstruction.MEASURE_LENGTH,
+                Term.of("L", "playing length", longest().min(target))));
+        return operations;
     }
 
     @Override

@@ -14,6 +14,8 @@ public enum LengthInstruction implements Instruction {
     GRIND_BUTT(
             "Mark {S} up from the end of the tip and grind the butt down to the mark: {U} comes off, no more than a kerf.",
             "After the cure, measure the seated shaft again, and do not grind below the mark at {S}."),
+    /** Tape and grip. */
+    FIT_GRIP("Put on tape and grip, the cap hard against the butt: it adds {g}.", ""),
     /** Measure the finished club. */
     MEASURE_LENGTH("Measure the finished club along the shaft: {L} from the top of the grip to the ground.", "");
 

@@ -2,6 +2,7 @@ package dev.tipwright.core.plan;
 
 import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Caution;
+import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import java.util.List;
 
@@ -10,6 +11,15 @@ import java.util.List;
  * assumed and what can hurt. Reports are values; nothing is worked out until it is asked for.
  */
 public interface StepReport {
+
+    /**
+     * The few numbers a builder looks for first: they make the summary of the set and the table of the club.
+     *
+     * @return terms, in the order to print; may be empty
+     */
+    default List<Term> headline() {
+        return List.of();
+    }
 
     /**
      * How the numbers came about.

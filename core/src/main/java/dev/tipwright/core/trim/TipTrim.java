@@ -84,6 +84,14 @@ public record TipTrim(
     }
 
     @Override
+    public List<Term> headline() {
+        return List.of(
+                Term.of("G", "bore bottom to ground", bottomToGround),
+                Term.of("T", "tip trim", trim()),
+                Term.of("o", "tip offcut", offcut()));
+    }
+
+    @Override
     public Working working() {
         return new Working(
                 "Tip trim",
