@@ -54,8 +54,8 @@ final class FitFindings {
 
     private void wayIn() {
         FirstContact untouched = fit.untouched();
-        Term bare = Term.of("i1", "insertion with the finish off", fit.bare().insertion());
-        Term asIs = Term.of("i0", "insertion untouched", untouched.insertion());
+        Term bare = Term.fine("i1", "insertion with the finish off", fit.bare().insertion());
+        Term asIs = Term.fine("i0", "insertion untouched", untouched.insertion());
         if (untouched.insertion().lessThan(fit.insertion())) {
             boolean chamfer = untouched.boreStation().lessThan(Chamfer.depth(fit.bore()));
             findings.add(

@@ -85,8 +85,8 @@ public record TipFit(
     public List<Term> headline() {
         List<Term> headline = new ArrayList<>(List.of(
                 Term.of("i", "insertion", insertion),
-                Term.of("i0", "first contact, untouched", untouched.insertion()),
-                Term.of("i1", "first contact, finish off", bare.insertion()),
+                Term.fine("i0", "first contact, untouched", untouched.insertion()),
+                Term.fine("i1", "first contact, finish off", bare.insertion()),
                 Term.fine("e", "stock at the end of the tip", removal.stockAtEnd()),
                 Term.fine("es", "of it structure", removal.structureAtEnd()),
                 Term.of("V", "taken off", removal.volume())));

@@ -29,30 +29,30 @@ public final class ShaftReview implements SetReview {
         List<ClubPlan> set = Require.list("clubs", clubs);
         List<ClubFinding> found = new ArrayList<>();
         for (ClubPlan club : set) {
-            Mass more = overOthers(club, set);
-            if (more.abs().compareTo(NOTICEABLE) >= 0) {
+            List<Mass> others = set.stream()
+                    .filter(other -> !other.label().equals(club.label()))
+                    .map(ShaftReview::shaft)
+                    .filter(other -> other.blank().equals(shaft(club).blank()))
+                    .map(other -> other.mass().mass())
+                    .toList();
+            if (!others.isEmpty() && standsOut(shaft(club).mass().mass(), others)) {
                 club.find(ClubBalance.class)
-                        .ifPresent(balance -> found.add(new ClubFinding(club.label(), finding(club, balance, more))));
+                        .ifPresent(balance -> found.add(new ClubFinding(club.label(), finding(club, balance, others))));
             }
         }
         return found;
     }
 
-    /** How much the raw shaft weighs over the mean of the others of its blank; nothing if it is the only one. */
-    private static Mass overOthers(ClubPlan club, List<ClubPlan> set) {
-        Shaft shaft = shaft(club);
-        Mass sum = Mass.ZERO;
-        int count = 0;
-        for (ClubPlan other : set) {
-            if (!other.label().equals(club.label()) && shaft(other).blank().equals(shaft.blank())) {
-                sum = sum.plus(shaft(other).mass().mass());
-                count++;
-            }
-        }
-        return count == 0 ? Mass.ZERO : shaft.mass().mass().minus(sum.scaledBy(1.0 / count));
+    private static boolean standsOut(Mass mass, List<Mass> others) {
+        List<Mass> all = new ArrayList<>(others);
+        all.add(mass);
+        all.sort(null);
+        return mass.minus(all.get((all.size() - 1) / 2)).abs().compareTo(NOTICEABLE) >= 0;
     }
 
-    private static Finding finding(ClubPlan club, ClubBalance balance, Mass more) {
+    private static Finding finding(ClubPlan club, ClubBalance balance, List<Mass> others) {
+        Mass sum = others.stream().reduce(Mass.ZERO, Mass::plus);
+        Mass more = shaft(club).mass().mass().minus(sum.scaledBy(1.0 / others.size()));
         BalancePart cut = balance.after().part("shaft");
         double share = more.ratioTo(shaft(club).mass().mass());
         return Finding.note(

@@ -140,17 +140,19 @@ public record CutToLength(
         Length buttTrim = buttTrim();
         Term trim = Term.of("U", "butt trim", buttTrim);
         Term cut = Term.of("S", "cut length", cutLength());
+        Term above = Term.of("v", "shaft above the hosel mouth", cutLength().minus(insertion));
         List<Operation> operations = new ArrayList<>();
         if (buttTrim.moreThan(kerf)) {
             operations.add(Operation.of(
                     BenchStage.BUTT_CUT,
                     LengthInstruction.CUT_BUTT,
+                    above,
                     trim,
                     cut,
                     Term.of("k", "kerf", kerf),
                     Term.of("o", "offcut", offcut())));
         } else if (buttTrim.nanometres() > 0) {
-            operations.add(Operation.of(BenchStage.BUTT_CUT, LengthInstruction.GRIND_BUTT, trim, cut));
+            operations.add(Operation.of(BenchStage.BUTT_CUT, LengthInstruction.GRIND_BUTT, above, trim, cut));
         }
         operations.add(
                 Operation.of(BenchStage.GRIP, LengthInstruction.FIT_GRIP, Term.of("g", "grip cap", buttFromTop)));

@@ -6,14 +6,14 @@ import dev.tipwright.core.plan.Instruction;
 public enum LengthInstruction implements Instruction {
     /** Mark and cut the butt, the kerf in the waste. */
     CUT_BUTT(
-            "Mark {S} up from the end of the tip and cut on the butt side of the mark: {U} comes off, the kerf of {k} falls in the"
+            "Mark {v} up from the hosel mouth and cut on the butt side of the mark: {U} comes off, the kerf of {k} falls in the"
                     + " waste and leaves an offcut of {o}.",
-            "After the cure, measure the seated shaft again: mark the butt so that {S} of it is left, and do not cut unless {U}"
-                    + " stands above the mark."),
+            "After the cure, measure the mark again from the hosel mouth. Do not cut unless {U} stands above it: the shaft is to be"
+                    + " {S} long."),
     /** Grind off what is less than a kerf. */
     GRIND_BUTT(
-            "Mark {S} up from the end of the tip and grind the butt down to the mark: {U} comes off, no more than a kerf.",
-            "After the cure, measure the seated shaft again, and do not grind below the mark at {S}."),
+            "Mark {v} up from the hosel mouth and grind the butt down to the mark: {U} comes off, no more than a kerf.",
+            "After the cure, measure the mark again from the hosel mouth. Do not grind below it: the shaft is to be {S} long."),
     /** Tape and grip. */
     FIT_GRIP("Put on tape and grip, the cap hard against the butt: it adds {g}.", ""),
     /** Measure the finished club. */
