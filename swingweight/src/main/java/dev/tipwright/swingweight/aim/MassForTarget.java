@@ -18,6 +18,8 @@ import java.util.Optional;
 /** What mass brings a club to a swing weight, and which weight of a stock comes nearest. */
 public final class MassForTarget {
 
+    private static final Length FARTHEST = Length.ofMillimetres(3000);
+
     private MassForTarget() {}
 
     /**
@@ -33,7 +35,7 @@ public final class MassForTarget {
         Require.given("balance", balance);
         Require.given("scale", scale);
         Require.given("wanted", wanted);
-        Require.given("fromTop", fromTop);
+        Require.between("fromTop", fromTop, FARTHEST.negated(), FARTHEST);
         Length arm = fromTop.minus(scale.fulcrum());
         if (arm.equals(Length.ZERO)) {
             return Optional.empty();

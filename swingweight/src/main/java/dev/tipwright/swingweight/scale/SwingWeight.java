@@ -28,6 +28,7 @@ public record SwingWeight(double points) implements Comparable<SwingWeight> {
      * @throws IllegalArgumentException if the sum is not finite
      */
     public SwingWeight plus(double more) {
+        Require.that(Double.isFinite(points + more), "more", "must be finite and leave the sum so", more);
         return new SwingWeight(points + more);
     }
 
