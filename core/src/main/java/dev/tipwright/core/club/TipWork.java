@@ -26,8 +26,12 @@ public record TipWork(Length stripped, List<Station> finished) {
         for (int k = 0; k < finished.size(); k++) {
             Length at = finished.get(k).at();
             Require.that(
-                    k == 0 ? at.equals(Length.ZERO) : at.moreThan(finished.get(k - 1).at()),
-                    "finished", "must run up from the trimmed tip, 0, in order", at);
+                    k == 0
+                            ? at.equals(Length.ZERO)
+                            : at.moreThan(finished.get(k - 1).at()),
+                    "finished",
+                    "must run up from the trimmed tip, 0, in order",
+                    at);
         }
         Require.that(finished.size() != 1, "finished", "must be empty or two or more", finished);
     }

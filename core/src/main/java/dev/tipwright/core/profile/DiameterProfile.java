@@ -65,9 +65,9 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
         List<Station> some = Require.someOf(name, stations);
         Require.that(some.size() >= 2, name, "must be two or more", some);
         checkOrder(name, some);
-        Require.that(
-                some.get(0).at().lessThan(some.get(some.size() - 1).at()), name, "must span some length", some);
-        return new DiameterProfile(some, some.get(0).at(), some.get(some.size() - 1).at());
+        Require.that(some.get(0).at().lessThan(some.get(some.size() - 1).at()), name, "must span some length", some);
+        return new DiameterProfile(
+                some, some.get(0).at(), some.get(some.size() - 1).at());
     }
 
     /**

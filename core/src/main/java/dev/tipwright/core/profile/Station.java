@@ -66,7 +66,9 @@ public record Station(Length at, Length least, Length greatest) {
         Require.between("by", by, Bounds.WIDEST.negated(), Bounds.WIDEST);
         Require.that(
                 least.plus(by).nanometres() > 0 && !greatest.plus(by).moreThan(Bounds.WIDEST),
-                "by", "must leave a diameter above zero and at most " + Bounds.WIDEST, by);
+                "by",
+                "must leave a diameter above zero and at most " + Bounds.WIDEST,
+                by);
         return new Station(at, least.plus(by), greatest.plus(by));
     }
 

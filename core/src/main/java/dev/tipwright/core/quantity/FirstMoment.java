@@ -163,8 +163,8 @@ public final class FirstMoment implements Comparable<FirstMoment> {
      */
     public Length over(Mass mass) {
         Objects.requireNonNull(mass, "mass");
-        return Length.ofMillimetres(
-                Checks.inRange("mass", gramMillimetres / Checks.divisor("mass", mass.grams(), mass)));
+        double millimetres = gramMillimetres / Checks.divisor("mass", mass.grams(), mass);
+        return Length.ofNanometres(Checks.toGrid("mass", Checks.inRange("mass", millimetres), 1e6));
     }
 
     /**
@@ -177,7 +177,11 @@ public final class FirstMoment implements Comparable<FirstMoment> {
      */
     public Mass over(Length distance) {
         Objects.requireNonNull(distance, "distance");
-        return Mass.ofPicograms(Checks.toGrid("distance", Checks.inRange("distance", gramMillimetres / Checks.divisor("distance", distance.millimetres(), distance)), 1e12));
+        return Mass.ofPicograms(Checks.toGrid(
+                "distance",
+                Checks.inRange(
+                        "distance", gramMillimetres / Checks.divisor("distance", distance.millimetres(), distance)),
+                1e12));
     }
 
     @Override

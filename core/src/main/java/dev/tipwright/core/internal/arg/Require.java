@@ -73,8 +73,7 @@ public final class Require {
      * @param <T> element type
      * @return the list
      */
-    @SafeVarargs
-    public static <T> List<T> all(String name, T... array) {
+    public static <T> List<T> all(String name, T[] array) {
         return list(name, Arrays.asList(given(name, array)));
     }
 
