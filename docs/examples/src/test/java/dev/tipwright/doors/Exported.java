@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The public types in the exported packages of the three published modules, found in what was compiled. */
-final class Exported {
+public final class Exported {
 
     private Exported() {}
 
@@ -26,7 +26,8 @@ final class Exported {
                 .toList();
     }
 
-    private static Stream<Class<?>> inModuleOf(Class<?> type) {
+    /** Those of the module that a type is in. */
+    public static Stream<Class<?>> inModuleOf(Class<?> type) {
         try {
             Path classes = Path.of(
                     type.getProtectionDomain().getCodeSource().getLocation().toURI());

@@ -179,6 +179,41 @@ public final class Samples {
                 .map(BY_NAME::get);
     }
 
+    /** A raw shaft, for examples. */
+    public static Shaft shaft() {
+        return get(Shaft.class);
+    }
+
+    /** A worked and seated club, for examples. */
+    public static Build build() {
+        return get(Build.class);
+    }
+
+    /** A set of one untouched club, for examples. */
+    public static ClubSet set() {
+        return ClubSet.of(Build.of(get(Parts.class)));
+    }
+
+    /** A trim chart for that club, for examples. */
+    public static TrimChart chart() {
+        return get(TrimChart.class);
+    }
+
+    /** Its length, for examples. */
+    public static LengthPlan lengths() {
+        return get(LengthPlan.class);
+    }
+
+    /** Its swing weight, for examples. */
+    public static SwingWeightTargets targets() {
+        return get(SwingWeightTargets.class);
+    }
+
+    /** A stock of tip weights, for examples. */
+    public static List<TipWeight> tipWeights() {
+        return List.of(get(TipWeight.class));
+    }
+
     static Length in(String inches) {
         return Length.parse(inches + " in");
     }
