@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Against a general graph library, and against every pairing there is. */
@@ -120,11 +121,11 @@ class AssignmentReferenceTest {
     }
 
     private static void assertComplete(double[][] costs, Pairing pairing) {
-        long served = java.util.stream.IntStream.of(pairing.columns())
+        long served = IntStream.of(pairing.columns())
                 .filter(column -> column != Pairing.NONE)
                 .distinct()
                 .count();
-        long paired = java.util.stream.IntStream.of(pairing.columns())
+        long paired = IntStream.of(pairing.columns())
                 .filter(column -> column != Pairing.NONE)
                 .count();
         assertThat(served).isEqualTo(Math.min(costs.length, costs[0].length)).isEqualTo(paired);

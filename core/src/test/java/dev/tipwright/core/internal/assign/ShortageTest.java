@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -133,7 +134,7 @@ class ShortageTest {
         List<Integer> leftOut = new ArrayList<>();
         int served = 0;
         for (int rows = 1; rows <= costs.length; rows++) {
-            int most = GraphLibrary.mostPairs(java.util.Arrays.copyOf(costs, rows), 0);
+            int most = GraphLibrary.mostPairs(Arrays.copyOf(costs, rows), 0);
             if (most == served) {
                 leftOut.add(rows - 1);
             }
