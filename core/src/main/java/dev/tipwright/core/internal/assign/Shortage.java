@@ -32,6 +32,10 @@ public record Shortage(Side side, List<Integer> unserved, List<Integer> contende
     /**
      * A shortage with its lists copied.
      *
+     * @param side the side to be served in full
+     * @param unserved the lines that go without
+     * @param contenders the lines that compete
+     * @param contested the lines they compete for
      * @throws NullPointerException if an argument, or an element of a list, is null
      */
     public Shortage {

@@ -38,7 +38,9 @@ public final class Cantilever {
         Objects.requireNonNull(densityKgPerM, "densityKgPerM");
         Objects.requireNonNull(body, "body");
         double lengthM = stiffnessNm2.lastM();
-        if (stiffnessNm2.stationM(0) != 0 || densityKgPerM.stationM(0) != 0 || densityKgPerM.lastM() != lengthM) {
+        if (stiffnessNm2.stationM(0) != 0
+                || densityKgPerM.stationM(0) != 0
+                || Double.compare(densityKgPerM.lastM(), lengthM) != 0) {
             throw new IllegalArgumentException(
                     "stiffnessNm2 and densityKgPerM must both go from 0 m to the same end, was "
                             + stiffnessNm2.stationM(0) + " m to " + lengthM + " m and " + densityKgPerM.stationM(0)

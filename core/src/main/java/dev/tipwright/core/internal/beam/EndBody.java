@@ -17,6 +17,9 @@ public record EndBody(double massKg, double inertiaKgM2, double offsetM) {
     /**
      * A rigid body.
      *
+     * @param massKg its mass in kilograms
+     * @param inertiaKgM2 its moment of inertia about its centre of mass, in kilogram metres squared
+     * @param offsetM how far its centre of mass lies beyond the end of the beam, in metres
      * @throws IllegalArgumentException if the mass or the inertia is negative, or any of the three is not finite
      */
     public EndBody {

@@ -38,7 +38,7 @@ public final class Polyline {
         }
         for (int i = 0; i < s.length; i++) {
             boolean follows = i == 0 || s[i - 1] <= s[i];
-            boolean third = i > 1 && s[i - 2] == s[i];
+            boolean third = i > 1 && s[i - 2] >= s[i];
             if (!Double.isFinite(s[i]) || !follows || third) {
                 throw bad(
                         "stationsM[%d] must be finite, not before the last and no third of one place, was %s m",

@@ -7,7 +7,7 @@ import java.util.function.LongPredicate;
 /**
  * Where on a grid of whole numbers a test turns from false to true, or from true to false.
  *
- * <p>By halving: at most 65 calls of the test, {@code 2 + log2(high - low)} to be exact. The test must be monotonic: it turns
+ * <p>By halving: at most 65 calls of the test, {@code 1 + ceil(log2(high - low + 1))} to be exact. The test must be monotonic: it turns
  * at most once. If it is not, the answer is one of its turns.
  */
 public final class GridSearch {

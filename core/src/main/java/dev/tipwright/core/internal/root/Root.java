@@ -26,8 +26,8 @@ public record Root(double x, double residual, double width, int iterations, bool
     /**
      * The root in a bracket, within a tolerance.
      *
-     * <p>At most {@code 1 + ceil(log2((high - low) / tolerance))} iterations, one more than halving would take; far fewer
-     * for smooth functions. See {@link #between(DoubleUnaryOperator, double, double, double, int)}.
+     * <p>At most {@code 2 + ceil(log2((high - low) / tolerance))} iterations, two more than halving would take (one for the
+     * method, one for rounding); far fewer for smooth functions. See {@link #between(DoubleUnaryOperator, double, double, double, int)}.
      *
      * @param f the function; continuous, finite and of opposite signs (or zero) at the ends
      * @param low lower end of the bracket, within 1e300 of zero
@@ -47,7 +47,7 @@ public record Root(double x, double residual, double width, int iterations, bool
      *
      * <p>Interpolate, truncate, project: the chord between the ends proposes a place; that is moved a little towards the
      * middle, so that the bracket shrinks from both sides; and it is kept so near the middle that halving would not have
-     * been ahead by more than one step. The bracket always holds a change of sign. A tolerance finer than two units in
+     * been ahead by more than one step, or two where rounding has a hand in it. The bracket always holds a change of sign. A tolerance finer than two units in
      * the last place of the larger end is raised to that. The function is called once at each end and once an iteration.
      * Where it crosses zero more than once, one of the crossings is given.
      *

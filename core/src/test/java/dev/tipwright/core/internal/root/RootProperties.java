@@ -21,8 +21,8 @@ class RootProperties {
         assertThat(Math.abs(root.x() - at)).isLessThanOrEqualTo(tolerance);
         assertThat(root.width()).isLessThanOrEqualTo(tolerance);
         assertThat(root.settled()).isTrue();
-        // 1 + ceil(log2(5 / tolerance)), and 4 < 5 < 8.
-        assertThat(root.iterations()).isLessThanOrEqualTo(1 + bits + 3);
+        // 2 + ceil(log2(5 / tolerance)), and 4 < 5 < 8.
+        assertThat(root.iterations()).isLessThanOrEqualTo(2 + bits + 3);
     }
 
     @Property
