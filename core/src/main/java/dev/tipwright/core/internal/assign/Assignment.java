@@ -26,8 +26,8 @@ public sealed interface Assignment permits Pairing, Shortage {
         Objects.requireNonNull(table, "table");
         Objects.requireNonNull(aim, "aim");
         long[][] counts = table.servedByOffered();
-        if (aim == Aim.LEAST_WORST && !LeastWorst.keepOnlyNeeded(counts)) {
-            return Shortage.of(table);
+        if (aim == Aim.LEAST_WORST) {
+            LeastWorst.keepOnlyNeeded(counts);
         }
         LeastTotal optimum = new LeastTotal(counts);
         if (!optimum.serveAll()) {

@@ -7,7 +7,7 @@ import java.util.Arrays;
  *
  * <p>Lines of the served side enter one by one; each takes the chain of swaps whose dearest pair is cheapest. Where that
  * raises the bound it must: a pairing of the lines so far under a lower bound would contain a cheaper chain. A
- * forbidden pair counts as the dearest of all, so a chain is always found, and the bound tells whether it was allowed.
+ * forbidden pair counts as the dearest of all, so a chain is always found.
  */
 final class LeastWorst {
 
@@ -22,14 +22,11 @@ final class LeastWorst {
     }
 
     /**
-     * Forbids, in {@code counts} itself, every pair dearer than the least worst. False, with nothing changed, when not all
-     * can be served.
+     * Forbids, in {@code counts} itself, every pair dearer than the least worst; where not all can be served, none, so that
+     * it is for the search after this one to find that out.
      */
-    static boolean keepOnlyNeeded(long[][] counts) {
+    static void keepOnlyNeeded(long[][] counts) {
         long bound = new LeastWorst(counts).bound();
-        if (bound == CostTable.NO_PAIR) {
-            return false;
-        }
         for (long[] row : counts) {
             for (int j = 0; j < row.length; j++) {
                 if (row[j] > bound) {
@@ -37,7 +34,6 @@ final class LeastWorst {
                 }
             }
         }
-        return true;
     }
 
     private long bound() {

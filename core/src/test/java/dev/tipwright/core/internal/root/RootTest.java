@@ -59,6 +59,46 @@ class RootTest {
     }
 
     @Test
+    void theFirstStepsByHand() {
+        List<Double> seen = new ArrayList<>();
+        Root.between(
+                x -> {
+                    seen.add(x);
+                    return x < 19 ? -1 : 3;
+                },
+                16,
+                20,
+                1,
+                2);
+        // The chord crosses at 17, a quarter of the way; the nudge is 0.2 / 4 * 4^2 = 0.8 towards the middle, 18.
+        assertThat(seen.subList(0, 2)).containsExactly(16.0, 20.0);
+        assertThat(seen.get(2)).isCloseTo(17.8, within(1e-14));
+        // Between 17.8 and 20 the chord crosses at 18.35, the nudge 0.05 * 2.2^2 = 0.242 leads to 18.592, the middle is
+        // 18.9;
+        // halving would by now be at a width of 2, so no more than 2 - 1.1 from the middle is allowed, and that holds.
+        assertThat(seen.get(3)).isCloseTo(18.592, within(1e-14));
+    }
+
+    @Test
+    void aStepTooFarFromTheMiddleIsHeldBack() {
+        List<Double> seen = new ArrayList<>();
+        Root.between(
+                x -> {
+                    seen.add(x);
+                    return x < 19 ? -1 : 1e15;
+                },
+                16,
+                20,
+                1,
+                2);
+        // The chord stays at the lower end. First 16 + 0.8; then 16.8 + 0.05 * 3.2^2 = 17.312, but the middle is 18.4
+        // and
+        // halving would by now be at a width of 2, so no more than 2 - 1.6 from it is allowed.
+        assertThat(seen.get(2)).isCloseTo(16.8, within(1e-13));
+        assertThat(seen.get(3)).isCloseTo(18.0, within(1e-13));
+    }
+
+    @Test
     void theWorstOfShapesTakeOneStepMoreThanHalving() {
         List<DoubleUnaryOperator> shapes = List.of(
                 x -> x < 1e-7 ? -1 : 1,
@@ -68,10 +108,11 @@ class RootTest {
                 x -> x < 0.5 ? -Double.MIN_VALUE : Double.MAX_VALUE,
                 x -> x < 0.5 ? -Double.MAX_VALUE : Double.MIN_VALUE);
         for (DoubleUnaryOperator f : shapes) {
-            Root root = Root.between(f, 0, 1, 0x1p-40);
+            Root root = Root.between(x -> f.applyAsDouble(x / 4 - 4), 16, 20, 0x1p-38);
+            // 4 / 2^-38 is 2^40.
             assertThat(root.iterations()).isLessThanOrEqualTo(41);
             assertThat(root.settled()).isTrue();
-            assertThat(root.width()).isLessThanOrEqualTo(0x1p-40);
+            assertThat(root.width()).isLessThanOrEqualTo(0x1p-38);
         }
     }
 
