@@ -1,0 +1,203 @@
+package dev.tipwright.core.internal.arg;
+
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/** Argument checks shared by the three modules; each message names the argument, the rule and the value. */
+public final class Require {
+
+    private static final int LONGEST_LABEL = 80;
+
+    private Require() {}
+
+    /**
+     * The argument, if it is there.
+     *
+     * @param name of the argument
+     * @param value of the argument
+     * @param <T> its type
+     * @return the value
+     */
+    public static <T> T given(String name, T value) {
+        if (value == null) {
+            throw new NullPointerException(name + " must not be null");
+        }
+        return value;
+    }
+
+    /**
+     * A label: one to eighty characters, not blank, none of them a control character.
+     *
+     * @param name of the argument
+     * @param label its value
+     * @return the label
+     */
+    public static String label(String name, String label) {
+        given(name, label);
+        if (label.isBlank() || label.length() > LONGEST_LABEL || label.chars().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException(name + " must be 1 to " + LONGEST_LABEL + " printable characters, was \""
+                    + label.replaceAll("\\p{Cntrl}", "?") + "\"");
+        }
+        return label;
+    }
+
+    /**
+     * An immutable copy of a list without null elements.
+     *
+     * @param name of the argument
+     * @param list its value
+     * @param <T> element type
+     * @return the copy
+     */
+    public static <T> List<T> list(String name, List<? extends T> list) {
+        given(name, list);
+        for (int i = 0; i < list.size(); i++) {
+            if (list.get(i) == null) {
+                throw new NullPointerException(name + " must not hold null, but element " + i + " is");
+            }
+        }
+        return List.copyOf(list);
+    }
+
+    /**
+     * An immutable copy of a list with at least one element and no null.
+     *
+     * @param name of the argument
+     * @param list its value
+     * @param <T> element type
+     * @return the copy
+     */
+    public static <T> List<T> someOf(String name, List<? extends T> list) {
+        List<T> copy = list(name, list);
+        if (copy.isEmpty()) {
+            throw new IllegalArgumentException(name + " must not be empty, was " + copy);
+        }
+        return copy;
+    }
+
+    /**
+     * A list in which no two elements have the same key.
+     *
+     * @param name of the argument
+     * @param list its value
+     * @param key of an element
+     * @param <T> element type
+     * @return the list
+     */
+    public static <T> List<T> distinct(String name, List<T> list, Function<? super T, ?> key) {
+        Set<Object> seen = new HashSet<>();
+        List<Object> twice = new ArrayList<>();
+        for (T element : list) {
+            Object of = key.apply(element);
+            if (!seen.add(of)) {
+                twice.add(of);
+            }
+        }
+        if (!twice.isEmpty()) {
+            throw new IllegalArgumentException(name + " must name each one once, but has more than one of " + twice);
+        }
+        return list;
+    }
+
+    /**
+     * A length above zero.
+     *
+     * @param name of the argument
+     * @param length its value
+     * @return the length
+     */
+    public static Length positive(String name, Length length) {
+        if (given(name, length).nanometres() <= 0) {
+            throw new IllegalArgumentException(name + " must be above zero, was " + length);
+        }
+        return length;
+    }
+
+    /**
+     * A length of zero or more.
+     *
+     * @param name of the argument
+     * @param length its value
+     * @return the length
+     */
+    public static Length notNegative(String name, Length length) {
+        if (given(name, length).nanometres() < 0) {
+            throw new IllegalArgumentException(name + " must not be negative, was " + length);
+        }
+        return length;
+    }
+
+    /**
+     * A mass above zero.
+     *
+     * @param name of the argument
+     * @param mass its value
+     * @return the mass
+     */
+    public static Mass positive(String name, Mass mass) {
+        if (given(name, mass).picograms() <= 0) {
+            throw new IllegalArgumentException(name + " must be above zero, was " + mass);
+        }
+        return mass;
+    }
+
+    /**
+     * A mass of zero or more.
+     *
+     * @param name of the argument
+     * @param mass its value
+     * @return the mass
+     */
+    public static Mass notNegative(String name, Mass mass) {
+        if (given(name, mass).picograms() < 0) {
+            throw new IllegalArgumentException(name + " must not be negative, was " + mass);
+        }
+        return mass;
+    }
+
+    /**
+     * A value between two limits, both allowed.
+     *
+     * @param name of the argument
+     * @param value its value
+     * @param least lowest allowed
+     * @param most highest allowed
+     * @param <T> a type with an order
+     * @return the value
+     */
+    public static <T extends Comparable<T>> T between(String name, T value, T least, T most) {
+        given(name, value);
+        if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
+            throw new IllegalArgumentException(name + " must be from " + least + " to " + most + ", was " + value);
+        }
+        return value;
+    }
+
+    /**
+     * A number of digits to show beyond the usual, 0 to 9.
+     *
+     * @param extra its value
+     */
+    public static void extraDigits(int extra) {
+        that(extra >= 0 && extra <= 9, "extra", "must be from 0 to 9", extra);
+    }
+
+    /**
+     * Refuses an argument unless a rule holds.
+     *
+     * @param holds whether it does
+     * @param name of the argument
+     * @param rule what it must be, such as {@code "must end beyond its start"}
+     * @param value its value
+     */
+    public static void that(boolean holds, String name, String rule, Object value) {
+        if (!holds) {
+            throw new IllegalArgumentException(name + " " + rule + ", was " + value);
+        }
+    }
+}

@@ -1,0 +1,375 @@
+package dev.tipwright.core.internal.shape;
+
+import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.ThicknessProfile;
+import dev.tipwright.core.quantity.Length;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A value in millimetres along an axis in millimetres, straight between knots; two knots at one place make a step. The working
+ * form of profiles: places are never falling, and nothing is known outside the first and the last knot.
+ */
+public final class Polyline {
+
+    /** Which diameter of an out-of-round reading counts. */
+    public enum Diameter {
+        /** The least, which stops a tip in a bore. */
+        LEAST,
+        /** The mean, which counts for volume. */
+        MEAN,
+        /** The greatest, which stops a tip in a bore. */
+        GREATEST
+    }
+
+    private final double[] at;
+    private final double[] value;
+
+    private Polyline(double[] at, double[] value) {
+        this.at = at;
+        this.value = value;
+    }
+
+    /**
+     * A polyline through knots.
+     *
+     * @param at places, never falling, two or more
+     * @param value values there
+     * @return the polyline, on copies of the arrays
+     */
+    public static Polyline of(double[] at, double[] value) {
+        return new Polyline(at.clone(), value.clone());
+    }
+
+    /**
+     * A constant.
+     *
+     * @param value everywhere
+     * @param from first place
+     * @param to last place
+     * @return the polyline
+     */
+    public static Polyline constant(double value, double from, double to) {
+        return new Polyline(new double[] {from, to}, new double[] {value, value});
+    }
+
+    /**
+     * A diameter profile over its domain, places counted from the start of the domain.
+     *
+     * @param profile the profile
+     * @param which diameter counts
+     * @return the polyline from 0 to the profile's length
+     */
+    public static Polyline of(DiameterProfile profile, Diameter which) {
+        List<Station> stations = profile.stations();
+        double[] at = new double[stations.size()];
+        double[] value = new double[stations.size()];
+        for (int i = 0; i < at.length; i++) {
+            Station station = stations.get(i);
+            at[i] = station.at().minus(profile.from()).millimetres();
+            value[i] = diameter(station, which);
+        }
+        Polyline all = new Polyline(at, value);
+        double length = profile.length().millimetres();
+        return at[0] == 0 && at[at.length - 1] == length ? all : all.between(0, length);
+    }
+
+    private static double diameter(Station station, Diameter which) {
+        return switch (which) {
+            case LEAST -> station.least().millimetres();
+            case GREATEST -> station.greatest().millimetres();
+            case MEAN -> (station.least().millimetres() + station.greatest().millimetres()) / 2;
+        };
+    }
+
+    /**
+     * A thickness over part of a shaft, places counted from the start of that part.
+     *
+     * @param thickness the profile, from the raw tip
+     * @param from where the part starts, from the raw tip
+     * @param length how long the part is
+     * @return the polyline from 0 to the length
+     */
+    public static Polyline of(ThicknessProfile thickness, Length from, double length) {
+        List<ThicknessProfile.Knot> knots = thickness.knots();
+        double start = from.millimetres();
+        int n = knots.size();
+        double[] at = new double[n + 2];
+        double[] value = new double[n + 2];
+        for (int i = 0; i < n; i++) {
+            at[i + 1] = knots.get(i).at().millimetres() - start;
+            value[i + 1] = knots.get(i).thickness().millimetres();
+        }
+        at[0] = Math.min(0, at[1]);
+        value[0] = value[1];
+        at[n + 1] = Math.max(length, at[n]);
+        value[n + 1] = value[n];
+        return new Polyline(at, value).between(0, length);
+    }
+
+    /**
+     * How many knots there are.
+     *
+     * @return two or more
+     */
+    public int size() {
+        return at.length;
+    }
+
+    /**
+     * The place of a knot.
+     *
+     * @param knot its index
+     * @return the place
+     */
+    public double at(int knot) {
+        return at[knot];
+    }
+
+    /**
+     * The value at a knot.
+     *
+     * @param knot its index
+     * @return the value
+     */
+    public double value(int knot) {
+        return value[knot];
+    }
+
+    /**
+     * The first place.
+     *
+     * @return where it starts
+     */
+    public double from() {
+        return at[0];
+    }
+
+    /**
+     * The last place.
+     *
+     * @return where it ends
+     */
+    public double to() {
+        return at[at.length - 1];
+    }
+
+    /**
+     * The value at a place; at a step the value beyond it, at the last place the last value.
+     *
+     * @param place between the ends
+     * @return the value
+     */
+    public double after(double place) {
+        int next = firstBeyond(place);
+        return next == at.length ? value[next - 1] : inSegment(next, place);
+    }
+
+    /**
+     * The value at a place; at a step the value before it, at the first place the first value.
+     *
+     * @param place between the ends
+     * @return the value
+     */
+    public double before(double place) {
+        int here = firstAtOrBeyond(place);
+        return here == 0 || at[here] == place ? value[here] : inSegment(here, place);
+    }
+
+    private double inSegment(int end, double place) {
+        double part = (place - at[end - 1]) / (at[end] - at[end - 1]);
+        return value[end - 1] + part * (value[end] - value[end - 1]);
+    }
+
+    private int firstBeyond(double place) {
+        int low = 1;
+        int high = at.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (at[middle] > place) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    private int firstAtOrBeyond(double place) {
+        int low = 0;
+        int high = at.length - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (at[middle] >= place) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    /**
+     * The part between two places.
+     *
+     * @param from where it is to start, not before this one
+     * @param to where it is to end, not past this one, beyond the start
+     * @return that part
+     */
+    public Polyline between(double from, double to) {
+        int first = firstBeyond(from);
+        int last = firstAtOrBeyond(to);
+        int inside = Math.max(0, last - first);
+        double[] places = new double[inside + 2];
+        double[] values = new double[inside + 2];
+        places[0] = from;
+        values[0] = after(from);
+        System.arraycopy(at, first, places, 1, inside);
+        System.arraycopy(value, first, values, 1, inside);
+        places[inside + 1] = to;
+        values[inside + 1] = before(to);
+        return new Polyline(places, values);
+    }
+
+    /**
+     * This one up to a place, and another beyond it.
+     *
+     * @param other what to go on with
+     * @param place where, inside the other and not past this one's end
+     * @return the two joined by a step
+     */
+    public Polyline joined(Polyline other, double place) {
+        Polyline low = between(from(), place);
+        Polyline high = other.between(place, other.to());
+        double[] places = Arrays.copyOf(low.at, low.at.length + high.at.length);
+        double[] values = Arrays.copyOf(low.value, places.length);
+        System.arraycopy(high.at, 0, places, low.at.length, high.at.length);
+        System.arraycopy(high.value, 0, values, low.at.length, high.at.length);
+        return new Polyline(places, values);
+    }
+
+    /**
+     * Seen from the other end: the value at {@code x} goes to {@code about - x}.
+     *
+     * @param about the sum of old and new place
+     * @return the mirrored polyline
+     */
+    public Polyline mirrored(double about) {
+        int n = at.length;
+        double[] places = new double[n];
+        double[] values = new double[n];
+        for (int i = 0; i < n; i++) {
+            places[i] = about - at[n - 1 - i];
+            values[i] = value[n - 1 - i];
+        }
+        return new Polyline(places, values);
+    }
+
+    /**
+     * With a constant added.
+     *
+     * @param offset what to add
+     * @return the raised polyline
+     */
+    public Polyline plus(double offset) {
+        double[] values = value.clone();
+        for (int i = 0; i < values.length; i++) {
+            values[i] += offset;
+        }
+        return new Polyline(at, values);
+    }
+
+    /**
+     * This one plus a multiple of another, on the same places.
+     *
+     * @param other a polyline with the same ends
+     * @param factor of the other
+     * @return {@code this + factor * other}
+     */
+    public Polyline plus(Polyline other, double factor) {
+        return new Pairing(this, other).sum(factor);
+    }
+
+    /**
+     * The lesser of two on the same places, with a knot where they cross.
+     *
+     * @param other a polyline with the same ends
+     * @return the lower envelope
+     */
+    public Polyline min(Polyline other) {
+        return new Pairing(this, other).least();
+    }
+
+    /**
+     * The volume of revolution, its first and its second moment about the place 0, the value being a diameter: per segment
+     * the frustum {@code pi h (D^2 + D d + d^2) / 12} and its like.
+     *
+     * @return volume and moments
+     */
+    public Solid solid() {
+        double volume = 0;
+        double first = 0;
+        double second = 0;
+        for (int i = 1; i < at.length; i++) {
+            double h = at[i] - at[i - 1];
+            double a = value[i - 1];
+            double b = value[i];
+            double z = at[i - 1];
+            double squares = h * (a * a + a * b + b * b) / 3;
+            double outward = h * h * (a * a + 2 * a * b + 3 * b * b) / 12;
+            volume += squares;
+            first += z * squares + outward;
+            second += z * z * squares + 2 * z * outward + h * h * h * (a * a + 3 * a * b + 6 * b * b) / 30;
+        }
+        return new Solid(Math.PI / 4 * volume, Math.PI / 4 * first, Math.PI / 4 * second);
+    }
+
+    /**
+     * The integral of the value.
+     *
+     * @return value times place
+     */
+    public double integral() {
+        double sum = 0;
+        for (int i = 1; i < at.length; i++) {
+            sum += (at[i] - at[i - 1]) * (value[i] + value[i - 1]) / 2;
+        }
+        return sum;
+    }
+
+    /**
+     * The knot with the least value, the first of several.
+     *
+     * @return its index
+     */
+    public int least() {
+        int least = 0;
+        for (int i = 1; i < value.length; i++) {
+            if (value[i] < value[least]) {
+                least = i;
+            }
+        }
+        return least;
+    }
+
+    /**
+     * The knot with the greatest value, the first of several.
+     *
+     * @return its index
+     */
+    public int greatest() {
+        int greatest = 0;
+        for (int i = 1; i < value.length; i++) {
+            if (value[i] > value[greatest]) {
+                greatest = i;
+            }
+        }
+        return greatest;
+    }
+
+    /** Adopts arrays made for it alone. */
+    static Polyline adopt(double[] at, double[] value) {
+        return new Polyline(at, value);
+    }
+}

@@ -1,0 +1,21 @@
+package dev.tipwright.core.internal.shape;
+
+/**
+ * A solid of revolution by its volume and the first and second moment of it about a place on the axis.
+ *
+ * @param volume in mm3
+ * @param first moment in mm4
+ * @param second moment in mm5
+ */
+public record Solid(double volume, double first, double second) {
+
+    /**
+     * What is left of this one without another inside it.
+     *
+     * @param other the solid taken out
+     * @return the difference
+     */
+    public Solid minus(Solid other) {
+        return new Solid(volume - other.volume, first - other.first, second - other.second);
+    }
+}

@@ -1,0 +1,2 @@
+/** Text helpers shared by the three modules; not exported to anyone else. */
+package dev.tipwright.core.internal.text;

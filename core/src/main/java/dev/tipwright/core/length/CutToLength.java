@@ -1,0 +1,250 @@
+package dev.tipwright.core.length;
+
+import dev.tipwright.core.evidence.Caution;
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.plan.BenchStage;
+import dev.tipwright.core.plan.Operation;
+import dev.tipwright.core.plan.StepReport;
+import dev.tipwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A cut to length and how it came about: {@code S = L - g - (B - i) - G} and {@code U = R - T - S}.
+ *
+ * <pre>{@code
+ * CutToLength cut = new CutToLength(Length.parse("37 1/2 in"), Length.parse("1/8 in"), Length.parse("1 1/4 in"),
+ *         Length.parse("1 1/4 in"), Length.parse("1 in"), Length.parse("39 in"), Length.parse("1/2 in"), Length.parse("1/16 in"));
+ * cut.cutLength().inches();   // = 36.375
+ * cut.buttTrim().inches();    // = 2.125
+ * cut.offcut().inches();      // = 2.0625
+ * }</pre>
+ *
+ * A negative butt trim means that the shaft is too short for the length.
+ *
+ * @param target wanted playing length along the axis ({@code L})
+ * @param buttFromTop grip cap, and extension if there is one ({@code g})
+ * @param boreDepth depth of the bore ({@code B})
+ * @param insertion insertion ({@code i})
+ * @param bottomToGround bore bottom to ground ({@code G})
+ * @param rawLength raw length of the shaft ({@code R})
+ * @param tipTrim tip trim ({@code T})
+ * @param kerf width of the saw cut ({@code k}); zero or more
+ */
+public record CutToLength(
+        Length target,
+        Length buttFromTop,
+        Length boreDepth,
+        Length insertion,
+        Length bottomToGround,
+        Length rawLength,
+        Length tipTrim,
+        Length kerf)
+        implements StepReport {
+
+    /**
+     * Checks the values.
+     *
+     * @param target wanted playing length along the axis ({@code L})
+     * @param buttFromTop grip cap, and extension if there is one ({@code g})
+     * @param boreDepth depth of the bore ({@code B})
+     * @param insertion insertion ({@code i})
+     * @param bottomToGround bore bottom to ground ({@code G})
+     * @param rawLength raw length of the shaft ({@code R})
+     * @param tipTrim tip trim ({@code T})
+     * @param kerf width of the saw cut ({@code k}); zero or more
+     */
+    public CutToLength {
+        Require.positive("target", target);
+        Require.notNegative("buttFromTop", buttFromTop);
+        Require.positive("boreDepth", boreDepth);
+        Require.between("insertion", insertion, Length.ZERO, boreDepth);
+        Require.given("bottomToGround", bottomToGround);
+        Require.positive("rawLength", rawLength);
+        Require.notNegative("tipTrim", tipTrim);
+        Require.notNegative("kerf", kerf);
+    }
+
+    /**
+     * The shaft as it is to be cut, {@code S}.
+     *
+     * @return length from tip to butt
+     */
+    public Length cutLength() {
+        return target.minus(buttFromTop).minus(boreDepth.minus(insertion)).minus(bottomToGround);
+    }
+
+    /**
+     * What to cut off the butt, {@code U}.
+     *
+     * @return the trim; negative if the shaft is too short
+     */
+    public Length buttTrim() {
+        return rawLength.minus(tipTrim).minus(cutLength());
+    }
+
+    /**
+     * The piece that falls off: the kerf lies inside the waste.
+     *
+     * @return butt trim less kerf; zero where there is nothing but dust
+     */
+    public Length offcut() {
+        return buttTrim().minus(kerf).max(Length.ZERO);
+    }
+
+    /**
+     * The longest playing length the trimmed shaft gives, with nothing cut off its butt.
+     *
+     * @return the target plus the butt trim
+     */
+    public Length longest() {
+        return target.plus(buttTrim());
+    }
+
+    @Override
+    public List<Term> headline() {
+        return List.of(
+                Term.of("L", "playing length", longest().min(target)),
+                Term.of("S", "cut length", cutLength()),
+                Term.of("U", "butt trim", buttTrim()));
+    }
+
+    @Override
+    public Working working() {
+        Term cut = Term.of("S", "cut length", cutLength());
+        return new Working(
+                "Cut to length",
+                List.of(
+                        new Working.Line(
+                                cut,
+                                "L - g - (B - i) - G",
+                                List.of(
+                                        Term.of("L", "playing length", target),
+                                        Term.of("g", "grip cap", buttFromTop),
+                                        Term.of("B", "bore depth", boreDepth),
+                                        Term.of("i", "insertion", insertion),
+                                        Term.of("G", "bore bottom to ground", bottomToGround)),
+                                Source.assumption("length along the shaft axis, top of grip to ground")),
+                        new Working.Line(
+                                Term.of("U", "butt trim", buttTrim()),
+                                "R - T - S",
+                                List.of(Term.of("R", "raw length", rawLength), Term.of("T", "tip trim", tipTrim), cut),
+                                Source.assumption("the pieces of a shaft add up to the shaft"))));
+    }
+
+    @Override
+    public List<Operation> operations() {
+        Length buttTrim = buttTrim();
+        Term trim = Term.of("U", "butt trim", buttTrim);
+        Term cut = Term.of("S", "cut length", cutLength());
+        Term above = Term.of("v", "shaft above the hosel mouth", cutLength().minus(insertion));
+        List<Operation> operations = new ArrayList<>();
+        if (buttTrim.moreThan(kerf)) {
+            operations.add(Operation.of(
+                    BenchStage.BUTT_CUT,
+                    LengthInstruction.CUT_BUTT,
+                    above,
+                    trim,
+                    cut,
+                    Term.of("k", "kerf", kerf),
+                    Term.of("o", "offcut", offcut())));
+        } else if (buttTrim.nanometres() > 0) {
+            operations.add(Operation.of(BenchStage.BUTT_CUT, LengthInstruction.GRIND_BUTT, above, trim, cut));
+        }
+        operations.add(
+                Operation.of(BenchStage.GRIP, LengthInstruction.FIT_GRIP, Term.of("g", "grip cap", buttFromTop)));
+        operations.add(Operation.of(
+                BenchStage.CHECK,
+                LengthInstruction.MEASURE_LENGTH,
+                Term.of("L", "playing length", longest().min(target))));
+        return operations;
+    }
+
+    @Override
+    public List<Caution> cautions() {
+        return List.of(Caution.CUTTING, Caution.COMPOSITE_DUST);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param target wanted playing length along the axis ({@code L})
+     * @return a copy that differs in that alone
+     */
+    public CutToLength withTarget(Length target) {
+        return new CutToLength(target, buttFromTop, boreDepth, insertion, bottomToGround, rawLength, tipTrim, kerf);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param buttFromTop grip cap, and extension if there is one ({@code g})
+     * @return a copy that differs in that alone
+     */
+    public CutToLength withButtFromTop(Length buttFromTop) {
+        return new CutToLength(target, buttFromTop, boreDepth, insertion, bottomToGround, rawLength, tipTrim, kerf);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param boreDepth depth of the bore ({@code B})
+     * @return a copy that differs in that alone
+     */
+    public CutToLength withBoreDepth(Length boreDepth) {
+        return new CutToLength(target, buttFromTop, boreDepth, insertion, bottomToGround, rawLength, tipTrim, kerf);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param insertion insertion ({@code i})
+     * @return a copy that differs in that alone
+     */
+    public CutToLength withInsertion(Length insertion) {
+        return new CutToLength(target, buttFromTop, boreDepth, insertion, bottomToGround, rawLength, tipTrim, kerf);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param bottomToGround bore bottom to ground ({@code G})
+     * @return a copy that differs in that alone
+     */
+    public CutToLength withBottomToGround(Length bottomToGround) {
+        return new CutToLength(target, buttFromTop, boreDepth, insertion, bottomToGround, rawLength, tipTrim, kerf);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param rawLength raw length of the shaft ({@code R})
+     * @return a copy that differs in that alone
+     */
+    public CutToLength withRawLength(Length rawLength) {
+        return new CutToLength(target, buttFromTop, boreDepth, insertion, bottomToGround, rawLength, tipTrim, kerf);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param tipTrim tip trim ({@code T})
+     * @return a copy that differs in that alone
+     */
+    public CutToLength withTipTrim(Length tipTrim) {
+        return new CutToLength(target, buttFromTop, boreDepth, insertion, bottomToGround, rawLength, tipTrim, kerf);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param kerf width of the saw cut ({@code k}); zero or more
+     * @return a copy that differs in that alone
+     */
+    public CutToLength withKerf(Length kerf) {
+        return new CutToLength(target, buttFromTop, boreDepth, insertion, bottomToGround, rawLength, tipTrim, kerf);
+    }
+}

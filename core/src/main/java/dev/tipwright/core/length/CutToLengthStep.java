@@ -1,0 +1,79 @@
+package dev.tipwright.core.length;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.Work;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Head;
+import dev.tipwright.core.plan.StepOutcome;
+import dev.tipwright.core.plan.WorkStep;
+import dev.tipwright.core.quantity.Length;
+import java.util.List;
+import java.util.Optional;
+
+/** The step that cuts each club to its playing length. It needs the insertion. */
+public final class CutToLengthStep implements WorkStep {
+
+    private final LengthPlan lengths;
+    private final Length kerf;
+
+    private CutToLengthStep(LengthPlan lengths, Length kerf) {
+        this.lengths = lengths;
+        this.kerf = kerf;
+    }
+
+    /**
+     * A step that cuts to a length plan.
+     *
+     * @param lengths a target for each club
+     * @param kerf width of the saw cut; zero or more
+     * @return the step
+     */
+    public static CutToLengthStep to(LengthPlan lengths, Length kerf) {
+        return new CutToLengthStep(Require.given("lengths", lengths), Require.notNegative("kerf", kerf));
+    }
+
+    @Override
+    public StepOutcome take(Build build) {
+        Require.given("build", build);
+        Optional<LengthTarget> target = lengths.target(build.label());
+        if (target.isEmpty()) {
+            return StepOutcome.notTaken(
+                    build, Finding.stop(LengthCode.NO_TARGET, Term.of("club", "club", build.label())));
+        }
+        if (build.work().seat().insertion().equals(Length.ZERO)) {
+            return StepOutcome.notTaken(build, Finding.stop(LengthCode.NOT_SEATED));
+        }
+        Head head = build.parts().head();
+        Work work = build.work();
+        CutToLength cut = new CutToLength(
+                target.get().length(),
+                build.buttFromTop(),
+                head.bore().depth(),
+                work.seat().insertion(),
+                head.bottomToGround(),
+                build.parts().shaft().length(),
+                work.tipTrim(),
+                kerf);
+        return made(build, cut);
+    }
+
+    private static StepOutcome made(Build build, CutToLength cut) {
+        Term length = Term.of("L", "playing length", cut.target());
+        if (!cut.cutLength().moreThan(cut.insertion())) {
+            return StepOutcome.notTaken(
+                    build,
+                    Finding.stop(LengthCode.TARGET_TOO_SHORT, length, Term.of("i", "insertion", cut.insertion())));
+        }
+        if (cut.buttTrim().nanometres() < 0) {
+            Finding tooShort = Finding.stop(
+                    LengthCode.SHAFT_TOO_SHORT,
+                    Term.of("s", "missing", cut.buttTrim().negated()),
+                    length,
+                    Term.of("Lmax", "longest playing length", cut.longest()));
+            return StepOutcome.of(build.withWork(build.work().withButtTrim(Length.ZERO)), List.of(tooShort), cut);
+        }
+        return StepOutcome.of(build.withWork(build.work().withButtTrim(cut.buttTrim())), List.of(), cut);
+    }
+}

@@ -1,0 +1,7 @@
+package dev.tipwright.core.length;
+
+/** What a playing length is measured by; part of every target. */
+public enum LengthMeasure {
+    /** From the top of the grip along the shaft axis to the ground: {@code L = g + S + (B - i) + G}. */
+    ALONG_AXIS
+}

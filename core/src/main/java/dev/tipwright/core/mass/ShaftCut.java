@@ -1,0 +1,112 @@
+package dev.tipwright.core.mass;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Inertia;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+
+/**
+ * A piece of a shaft between two places: what it weighs, where it balances, how it resists being swung. Where the
+ * mass along the shaft has not been found out, line density is taken to be a straight line that has the raw shaft's
+ * mass and balance point, {@code mu(z) = (2 m / R^2) (2 R - 3 b) + (6 m / R^3) (2 b - R) z}. That is believable for a
+ * balance point in the middle third of the shaft; outside it the line would go below zero, and stations should be
+ * weighed.
+ *
+ * <pre>{@code
+ * Shaft shaft = Samples.shaft();
+ * ShaftCut whole = new ShaftCut(shaft, Length.ZERO, shaft.length());
+ * whole.mass();      // = 84.1 g
+ * whole.balance();   // = 514.35 mm
+ * }</pre>
+ *
+ * @param shaft the raw shaft
+ * @param from where the piece starts, from the raw tip
+ * @param to where it ends, beyond its start, at most the raw length
+ */
+public record ShaftCut(Shaft shaft, Length from, Length to) {
+
+    /**
+     * Checks the values.
+     *
+     * @param shaft the raw shaft
+     * @param from where the piece starts, from the raw tip
+     * @param to where it ends, beyond its start, at most the raw length
+     */
+    public ShaftCut {
+        Require.given("shaft", shaft);
+        Require.between("from", from, Length.ZERO, shaft.length());
+        Require.between("to", to, from, shaft.length());
+    }
+
+    /**
+     * The piece that a build keeps: from the tip trim to the butt trim.
+     *
+     * @param build parts and work
+     * @return the shaft as cut
+     */
+    public static ShaftCut of(Build build) {
+        Require.given("build", build);
+        Length from = build.work().tipTrim();
+        return new ShaftCut(build.parts().shaft(), from, from.plus(build.cutLength()));
+    }
+
+    /**
+     * Whether the line density along the shaft is believable: found out by weighing, or a balance point in the middle third.
+     *
+     * @param shaft the raw shaft
+     * @return false if the straight line goes below zero somewhere
+     */
+    public static boolean believable(Shaft shaft) {
+        Require.given("shaft", shaft);
+        long length = shaft.length().nanometres();
+        long balance = Math.multiplyExact(3, shaft.mass().balance().nanometres());
+        return shaft.mass().along().known().isPresent() || (balance >= length && balance <= 2 * length);
+    }
+
+    /**
+     * What the piece weighs, the integral of line density.
+     *
+     * @return its mass, rounded to the picogram
+     */
+    public Mass mass() {
+        return Mass.ofGrams(moments()[0]);
+    }
+
+    /**
+     * First moment of the piece about its own tip end.
+     *
+     * @return mass times distance from {@code from}
+     */
+    public FirstMoment momentAboutTip() {
+        double[] moments = moments();
+        return FirstMoment.ofGramMillimetres(moments[1] - from.millimetres() * moments[0]);
+    }
+
+    /**
+     * Inertia of the piece about its own tip end.
+     *
+     * @return mass times distance squared, summed along it
+     */
+    public Inertia inertiaAboutTip() {
+        double[] moments = moments();
+        double tip = from.millimetres();
+        return Inertia.ofGramSquareMillimetres(moments[2] - 2 * tip * moments[1] + tip * tip * moments[0]);
+    }
+
+    /**
+     * Where the piece balances.
+     *
+     * @return distance from its own tip end, rounded to the nanometre
+     * @throws IllegalArgumentException if the piece has no mass, being no longer than nothing
+     */
+    public Length balance() {
+        return momentAboutTip().over(mass());
+    }
+
+    private double[] moments() {
+        return LineMass.between(shaft, from.millimetres(), to.millimetres());
+    }
+}

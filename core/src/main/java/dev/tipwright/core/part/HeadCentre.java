@@ -1,0 +1,44 @@
+package dev.tipwright.core.part;
+
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.quantity.Length;
+
+/**
+ * The centre of mass of a head.
+ *
+ * @param along along the shaft axis from the hosel mouth towards the ground
+ * @param off off the axis, at right angles to it; zero or more
+ */
+public record HeadCentre(Length along, Length off) {
+
+    /**
+     * Checks the values.
+     *
+     * @param along along the shaft axis from the hosel mouth towards the ground
+     * @param off off the axis, at right angles to it; zero or more
+     */
+    public HeadCentre {
+        Require.between("along", along, Length.ofMillimetres(-500), Length.ofMillimetres(500));
+        Require.between("off", off, Length.ZERO, Length.ofMillimetres(500));
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param along along the shaft axis from the hosel mouth towards the ground
+     * @return a copy that differs in that alone
+     */
+    public HeadCentre withAlong(Length along) {
+        return new HeadCentre(along, off);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param off off the axis, at right angles to it; zero or more
+     * @return a copy that differs in that alone
+     */
+    public HeadCentre withOff(Length off) {
+        return new HeadCentre(along, off);
+    }
+}

@@ -1,0 +1,105 @@
+package dev.tipwright.core.part;
+
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.quantity.Length;
+
+/**
+ * A raw shaft as it came out of the box: length, mass, section, and what is known of its flex.
+ *
+ * @param label how the bench calls this one piece
+ * @param blank which raw blank it is
+ * @param length raw length ({@code R}); above zero, at most 3 m
+ * @param mass mass and balance
+ * @param section outside, butt, wall, finish
+ * @param flex how it bends
+ */
+public record Shaft(
+        String label, Blank blank, Length length, ShaftMass mass, ShaftSection section, Reading<ShaftFlex> flex) {
+
+    /**
+     * Checks the values.
+     *
+     * @param label how the bench calls this one piece
+     * @param blank which raw blank it is
+     * @param length raw length ({@code R}); above zero, at most 3 m
+     * @param mass mass and balance
+     * @param section outside, butt, wall, finish
+     * @param flex how it bends
+     */
+    public Shaft {
+        Require.label("label", label);
+        Require.given("blank", blank);
+        Require.between("length", length, Length.ofNanometres(1), Length.ofMillimetres(3000));
+        Require.given("mass", mass);
+        Require.that(
+                mass.balance().lessThan(length), "mass", "must balance short of the butt at " + length, mass.balance());
+        Require.given("section", section);
+        Require.that(
+                !section.outside().to().moreThan(length),
+                "section",
+                "must end at or short of the butt at " + length,
+                section.outside().to());
+        Require.given("flex", flex);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param label how the bench calls this one piece
+     * @return a copy that differs in that alone
+     */
+    public Shaft withLabel(String label) {
+        return new Shaft(label, blank, length, mass, section, flex);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param blank which raw blank it is
+     * @return a copy that differs in that alone
+     */
+    public Shaft withBlank(Blank blank) {
+        return new Shaft(label, blank, length, mass, section, flex);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param length raw length ({@code R}); above zero, at most 3 m
+     * @return a copy that differs in that alone
+     */
+    public Shaft withLength(Length length) {
+        return new Shaft(label, blank, length, mass, section, flex);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param mass mass and balance
+     * @return a copy that differs in that alone
+     */
+    public Shaft withMass(ShaftMass mass) {
+        return new Shaft(label, blank, length, mass, section, flex);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param section outside, butt, wall, finish
+     * @return a copy that differs in that alone
+     */
+    public Shaft withSection(ShaftSection section) {
+        return new Shaft(label, blank, length, mass, section, flex);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param flex how it bends
+     * @return a copy that differs in that alone
+     */
+    public Shaft withFlex(Reading<ShaftFlex> flex) {
+        return new Shaft(label, blank, length, mass, section, flex);
+    }
+}

@@ -1,0 +1,45 @@
+package dev.tipwright.core.part;
+
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.quantity.Length;
+
+/**
+ * The sole of a head as the 60 degree plane of the Rules meets it.
+ *
+ * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code u})
+ * @param radius radius of the sole from heel to toe ({@code r}); zero or more
+ */
+public record SoleShape(Length lowest, Length radius) {
+
+    /**
+     * Checks the values.
+     *
+     * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code
+     *     u})
+     * @param radius radius of the sole from heel to toe ({@code r}); zero or more
+     */
+    public SoleShape {
+        Require.between("lowest", lowest, Length.ofMillimetres(-300), Length.ofMillimetres(300));
+        Require.notNegative("radius", radius);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code u})
+     * @return a copy that differs in that alone
+     */
+    public SoleShape withLowest(Length lowest) {
+        return new SoleShape(lowest, radius);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param radius radius of the sole from heel to toe ({@code r}); zero or more
+     * @return a copy that differs in that alone
+     */
+    public SoleShape withRadius(Length radius) {
+        return new SoleShape(lowest, radius);
+    }
+}

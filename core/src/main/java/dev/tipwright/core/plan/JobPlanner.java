@@ -1,0 +1,93 @@
+package dev.tipwright.core.plan;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.internal.arg.Require;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Plans a job: takes every club of a set through the same steps, in the order in which one step needs another, and
+ * then reviews the set. It knows nothing of what the steps do; the modules supply them.
+ *
+ * @param steps one or more, in the order of need
+ * @param reviews looks at the set when all clubs are planned; may be empty
+ */
+public record JobPlanner(List<WorkStep> steps, List<SetReview> reviews) {
+
+    /**
+     * Checks the values.
+     *
+     * @param steps one or more, in the order of need
+     * @param reviews looks at the set when all clubs are planned; may be empty
+     */
+    public JobPlanner {
+        steps = Require.someOf("steps", steps);
+        reviews = Require.list("reviews", reviews);
+    }
+
+    /**
+     * A planner without reviews.
+     *
+     * @param steps one or more, in the order of need
+     * @return the planner
+     */
+    public static JobPlanner of(WorkStep... steps) {
+        return new JobPlanner(Arrays.asList(Require.given("steps", steps)), List.of());
+    }
+
+    /**
+     * This planner with reviews of the set.
+     *
+     * @param reviews what to look at when all clubs are planned
+     * @return a copy that does
+     */
+    public JobPlanner reviewedBy(SetReview... reviews) {
+        return new JobPlanner(steps, Arrays.asList(Require.given("reviews", reviews)));
+    }
+
+    /**
+     * Plans a set. One club that cannot be built yields findings; the rest is still planned.
+     *
+     * @param set the clubs
+     * @return a plan for each
+     */
+    public JobPlan plan(ClubSet set) {
+        Require.given("set", set);
+        List<ClubPlan> clubs = set.builds().stream().map(this::plan).toList();
+        List<ClubFinding> found = reviews.stream()
+                .flatMap(review -> review.review(clubs).stream())
+                .toList();
+        return new JobPlan(
+                clubs.stream().map(club -> club.plus(of(club, found))).toList());
+    }
+
+    private static List<Finding> of(ClubPlan club, List<ClubFinding> found) {
+        return found.stream()
+                .filter(finding -> finding.label().equals(club.label()))
+                .map(ClubFinding::finding)
+                .toList();
+    }
+
+    /**
+     * Plans one club, without review.
+     *
+     * @param build the club
+     * @return its plan
+     */
+    public ClubPlan plan(Build build) {
+        Require.given("build", build);
+        List<Finding> findings = new ArrayList<>();
+        List<StepReport> reports = new ArrayList<>();
+        Build after = build;
+        for (WorkStep step : steps) {
+            StepOutcome outcome = step.take(after);
+            after = outcome.after();
+            findings.addAll(outcome.findings());
+            reports.addAll(outcome.reports());
+        }
+        return new ClubPlan(build, after, findings, reports);
+    }
+}

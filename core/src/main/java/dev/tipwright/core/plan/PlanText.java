@@ -1,0 +1,222 @@
+package dev.tipwright.core.plan;
+
+import dev.tipwright.core.evidence.Assumption;
+import dev.tipwright.core.evidence.Caution;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Severity;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.internal.text.Page;
+import dev.tipwright.core.part.Head;
+import dev.tipwright.core.quantity.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/**
+ * A plan to tape above the vice: the set at a glance, then one block a club with its findings, its numbers and what to do in bench
+ * order, then cautions and assumptions once. Plain text of at most a hundred columns, or the same as Markdown.
+ */
+public final class PlanText {
+
+    private static final int CLUBS_ABREAST = 6;
+
+    private final JobPlan plan;
+    private final Units units;
+    private final Page page = new Page();
+
+    private PlanText(JobPlan plan, Units units) {
+        this.plan = Require.given("plan", plan);
+        this.units = Require.given("units", units);
+        write();
+    }
+
+    /**
+     * The plan as plain text.
+     *
+     * @param plan what is to be printed
+     * @param units what sentences and tables are in; the numbers of a club are printed in both
+     * @return lines of at most a hundred characters, ended by line feeds
+     */
+    public static String plain(JobPlan plan, Units units) {
+        return new PlanText(plan, units).page.plain();
+    }
+
+    /**
+     * The plan as Markdown.
+     *
+     * @param plan what is to be printed
+     * @param units what sentences and tables are in; the numbers of a club are printed in both
+     * @return the same page as the plain text
+     */
+    public static String markdown(JobPlan plan, Units units) {
+        return new PlanText(plan, units).page.markdown();
+    }
+
+    private void write() {
+        page.heading(
+                1,
+                plan.clubs().size() == 1
+                        ? "Plan for one club"
+                        : "Plan for " + plan.clubs().size() + " clubs");
+        page.paragraph(
+                "Numbers are rounded to the last digit shown; a fraction said to be near is the nearest sixty-fourth."
+                        + " Do the steps of a club in the order given: the butt is cut last, after the cure.");
+        set();
+        plan.clubs().forEach(this::club);
+        cautions();
+        assumptions();
+    }
+
+    private void set() {
+        page.heading(2, "The set");
+        for (int from = 0; from < plan.clubs().size(); from += CLUBS_ABREAST) {
+            page.table(table(plan.clubs()
+                    .subList(from, Math.min(from + CLUBS_ABREAST, plan.clubs().size()))));
+        }
+    }
+
+    /** One row a headline number of any club, one column a club. */
+    private List<List<String>> table(List<ClubPlan> clubs) {
+        List<Term> kinds = new ArrayList<>();
+        for (ClubPlan club : clubs) {
+            for (Term term : headlines(club)) {
+                if (find(kinds, term).isEmpty()) {
+                    kinds.add(term);
+                }
+            }
+        }
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row("club", clubs, ClubPlan::label));
+        for (Term kind : kinds) {
+            String unit = kind.unit(units);
+            rows.add(row(
+                    kind.meaning() + (unit.isEmpty() ? "" : ", " + unit),
+                    clubs,
+                    club -> find(headlines(club), kind)
+                            .map(term -> term.number(units, 0))
+                            .orElse("-")));
+        }
+        rows.add(row("worst finding", clubs, PlanText::worst));
+        return rows;
+    }
+
+    private static List<String> row(String label, List<ClubPlan> clubs, Function<ClubPlan, String> cell) {
+        List<String> row = new ArrayList<>();
+        row.add(label);
+        clubs.forEach(club -> row.add(cell.apply(club)));
+        return row;
+    }
+
+    private static String worst(ClubPlan club) {
+        return club.findings().stream()
+                .map(Finding::severity)
+                .max(Severity::compareTo)
+                .map(severity -> severity.name().toLowerCase(Locale.ROOT))
+                .orElse("-");
+    }
+
+    private static List<Term> headlines(ClubPlan club) {
+        return club.reports().stream()
+                .flatMap(report -> report.headline().stream())
+                .toList();
+    }
+
+    private static Optional<Term> find(List<Term> terms, Term kind) {
+        return terms.stream()
+                .filter(term ->
+                        term.symbol().equals(kind.symbol()) && term.meaning().equals(kind.meaning()))
+                .findFirst();
+    }
+
+    private void club(ClubPlan club) {
+        Head head = club.after().parts().head();
+        page.heading(2, "Club " + club.label());
+        page.paragraph(head.kind().name().toLowerCase(Locale.ROOT) + ", "
+                + head.hand().name().toLowerCase(Locale.ROOT) + " hand; shaft "
+                + club.after().parts().shaft().label() + " (blank "
+                + club.after().parts().shaft().blank().label() + "); grip "
+                + club.after().parts().grip().label());
+        findings(club);
+        numbers(club);
+        bench(club);
+    }
+
+    private void findings(ClubPlan club) {
+        if (!club.findings().isEmpty()) {
+            page.heading(3, "Findings");
+        }
+        for (Severity severity : List.of(Severity.STOP, Severity.CAUTION, Severity.NOTE)) {
+            for (Finding finding : club.findings()) {
+                if (finding.severity() == severity) {
+                    page.item(severity == Severity.NOTE ? "note" : severity.name(), finding.message(units), "");
+                }
+            }
+        }
+    }
+
+    private void numbers(ClubPlan club) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "number", "", units == Units.INCH ? "inches" : "metric", units == Units.INCH ? "metric" : "inches"));
+        Units other = units == Units.INCH ? Units.METRIC : Units.INCH;
+        for (Term term : headlines(club)) {
+            String first = term.text(units);
+            String second = term.text(other);
+            rows.add(List.of(term.meaning(), term.symbol(), first, second.equals(first) ? "" : second));
+        }
+        if (rows.size() > 1) {
+            page.heading(3, "Numbers");
+            page.table(rows);
+        }
+    }
+
+    private void bench(ClubPlan club) {
+        List<Operation> operations = club.operations();
+        if (!operations.isEmpty()) {
+            page.heading(3, "At the bench");
+        }
+        int step = 1;
+        for (Operation operation : operations) {
+            String before = operation.oneWay() ? "First: " + operation.checkFirst(units) : "";
+            page.item((step < 10 ? " " : "") + step + ".", operation.text(units), before);
+            step++;
+        }
+    }
+
+    private void cautions() {
+        Set<Caution> cautions = new TreeSet<>();
+        plan.clubs().forEach(club -> club.reports().forEach(report -> cautions.addAll(report.cautions())));
+        if (!cautions.isEmpty()) {
+            page.heading(2, "Cautions");
+            page.paragraph(
+                    "Makers' instructions, local rules and a qualified person come first. This plan checks numbers; it"
+                            + " certifies nothing.");
+            cautions.forEach(caution -> page.item("", caution.text(), ""));
+        }
+    }
+
+    private void assumptions() {
+        boolean any = false;
+        for (ClubPlan club : plan.clubs()) {
+            for (StepReport report : club.reports()) {
+                for (Assumption assumption : report.assumptions()) {
+                    if (!any) {
+                        page.heading(2, "Assumed, not measured");
+                        any = true;
+                    }
+                    page.item(
+                            club.label(),
+                            assumption.value().meaning() + ": "
+                                    + assumption.value().text(units) + " ("
+                                    + assumption.source().title() + ")",
+                            "");
+                }
+            }
+        }
+    }
+}

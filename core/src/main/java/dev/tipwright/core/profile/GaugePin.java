@@ -1,0 +1,44 @@
+package dev.tipwright.core.profile;
+
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.quantity.Length;
+
+/**
+ * A gauge pin and how far it dropped into a bore: the bore is that wide at that depth, and nowhere narrower above it.
+ *
+ * @param diameter diameter of the pin; above zero, at most 100 mm
+ * @param drop depth its end reached below the hosel mouth; 0 to 3 m
+ */
+public record GaugePin(Length diameter, Length drop) {
+
+    /**
+     * Checks the values.
+     *
+     * @param diameter diameter of the pin; above zero, at most 100 mm
+     * @param drop depth its end reached below the hosel mouth; 0 to 3 m
+     */
+    public GaugePin {
+        Require.between("diameter", diameter, Bounds.THINNEST, Bounds.WIDEST);
+        Require.between("drop", drop, Length.ZERO, Bounds.FARTHEST);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param diameter diameter of the pin; above zero, at most 100 mm
+     * @return a copy that differs in that alone
+     */
+    public GaugePin withDiameter(Length diameter) {
+        return new GaugePin(diameter, drop);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param drop depth its end reached below the hosel mouth; 0 to 3 m
+     * @return a copy that differs in that alone
+     */
+    public GaugePin withDrop(Length drop) {
+        return new GaugePin(diameter, drop);
+    }
+}

@@ -1,0 +1,57 @@
+package dev.tipwright.core.quantity;
+
+/** The argument checks of this package; each message names the argument, the rule and the value. */
+final class Checks {
+
+    private static final double LONG_LIMIT = 0x1p63;
+
+    private Checks() {}
+
+    static double finite(String name, double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(name + " must be a finite number, was " + value);
+        }
+        return value + 0.0; // -0.0 becomes 0.0, so equal values print alike
+    }
+
+    /** A finite result, or the range was left. */
+    static double inRange(String name, double result) {
+        if (!Double.isFinite(result)) {
+            throw new ArithmeticException(name + " is out of range, was " + result);
+        }
+        return result + 0.0;
+    }
+
+    /** The nearest whole number of grid steps, ties to even. */
+    static long toGrid(String name, double value, double stepsPerUnit) {
+        double steps = Math.rint(finite(name, value) * stepsPerUnit);
+        if (!(steps >= -LONG_LIMIT && steps < LONG_LIMIT)) {
+            throw new ArithmeticException(name + " is out of range, was " + value);
+        }
+        return (long) steps;
+    }
+
+    static void atLeastZero(String name, long value) {
+        notNegative(name, value, value);
+    }
+
+    static void aboveZero(String name, long value) {
+        if (value <= 0) {
+            throw new IllegalArgumentException(name + " must be above zero, was " + value);
+        }
+    }
+
+    static void notNegative(String name, long sign, Object shown) {
+        if (sign < 0) {
+            throw new IllegalArgumentException(name + " must not be negative, was " + shown);
+        }
+    }
+
+    /** The divisor, if it is no zero. */
+    static double divisor(String name, double value, Object shown) {
+        if (value == 0) {
+            throw new IllegalArgumentException(name + " must not be zero, was " + shown);
+        }
+        return value;
+    }
+}

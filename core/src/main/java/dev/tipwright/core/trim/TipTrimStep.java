@@ -1,0 +1,106 @@
+package dev.tipwright.core.trim;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.Seat;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Head;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.plan.StepOutcome;
+import dev.tipwright.core.plan.WorkStep;
+import dev.tipwright.core.profile.BoreEnd;
+import dev.tipwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The step that trims tips by a chart, corrected for how high each bore sits. It also settles how far the tip is to go in: as the
+ * build's work says, or to the bottom of a blind bore.
+ */
+public final class TipTrimStep implements WorkStep {
+
+    private final TrimChart chart;
+    private final Length kerf;
+
+    private TipTrimStep(TrimChart chart, Length kerf) {
+        this.chart = chart;
+        this.kerf = kerf;
+    }
+
+    /**
+     * A step that trims by a chart.
+     *
+     * @param chart the shaft maker's chart
+     * @param kerf width of the saw cut; zero or more
+     * @return the step
+     */
+    public static TipTrimStep by(TrimChart chart, Length kerf) {
+        return new TipTrimStep(Require.given("chart", chart), Require.notNegative("kerf", kerf));
+    }
+
+    @Override
+    public StepOutcome take(Build build) {
+        Require.given("build", build);
+        Head head = build.parts().head();
+        Shaft shaft = build.parts().shaft();
+        Seat seat = build.work().seat();
+        if (seat.equals(Seat.APART)) {
+            if (head.bore().end() == BoreEnd.THROUGH) {
+                return StepOutcome.notTaken(build, Finding.stop(TrimCode.NO_STOP));
+            }
+            seat = Seat.onBottomOf(head.bore());
+        }
+        Build seated = build.withWork(build.work().withSeat(seat));
+        Optional<Length> row = chart.trim(head.label(), shaft.blank().label());
+        if (row.isEmpty()) {
+            return StepOutcome.notTaken(
+                    seated,
+                    Finding.stop(
+                            TrimCode.NOT_ON_CHART,
+                            Term.of("club", "club", head.label()),
+                            Term.of("blank", "blank", shaft.blank().label())));
+        }
+        TipTrim trim = new TipTrim(
+                row.get(), head.bottomToGround(), head.bore().depth(), seat.insertion(), chart.groundReference(), kerf);
+        return made(seated, trim);
+    }
+
+    private static StepOutcome made(Build build, TipTrim trim) {
+        Shaft shaft = build.parts().shaft();
+        Term term = Term.of("T", "tip trim", trim.trim());
+        List<Finding> findings = new ArrayList<>();
+        if (!trim.correction().equals(Length.ZERO)) {
+            findings.add(Finding.note(
+                    TrimCode.BORE_CORRECTED,
+                    Term.of("G", "bore bottom to ground", trim.bottomToGround()),
+                    Term.of("G_ref", "bore bottom to ground the chart assumes", trim.groundReference()),
+                    Term.of("c", "correction", trim.correction()),
+                    Term.of("chart", "what the chart says", trim.chart())));
+        }
+        if (trim.trim().nanometres() < 0) {
+            findings.add(Finding.caution(TrimCode.CANNOT_TRIM, term));
+            return StepOutcome.of(build, findings, trim);
+        }
+        Length used = trim.trim().plus(trim.insertion());
+        if (!used.plus(build.work().buttTrim()).lessThan(shaft.length())) {
+            findings.add(Finding.stop(TrimCode.SHAFT_TOO_SHORT, term, Term.of("R", "raw length", shaft.length())));
+            return StepOutcome.of(build, findings, trim);
+        }
+        Term insertion = Term.of("i", "insertion", trim.insertion());
+        if (used.moreThan(shaft.section().outside().to())) {
+            findings.add(Finding.stop(
+                    TrimCode.TIP_NOT_READ,
+                    Term.of("z", "measured up to", shaft.section().outside().to()),
+                    term,
+                    insertion));
+        }
+        Length parallel = shaft.blank().parallelTip();
+        if (parallel.moreThan(Length.ZERO) && used.moreThan(parallel)) {
+            findings.add(Finding.caution(
+                    TrimCode.PAST_PARALLEL, term, insertion, Term.of("p", "parallel section", parallel)));
+        }
+        return StepOutcome.of(build.withWork(build.work().withTipTrim(trim.trim())), findings, trim);
+    }
+}

@@ -1,0 +1,169 @@
+package dev.tipwright.fitcheck;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.internal.shape.Polyline;
+import dev.tipwright.core.part.Attachment;
+import dev.tipwright.core.part.Ferrule;
+import dev.tipwright.core.profile.Bore;
+import dev.tipwright.core.profile.BoreReading;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.insert.Chamfer;
+import dev.tipwright.fitcheck.insert.Clearance;
+import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a builder must know of one fit. */
+final class FitFindings {
+
+    private final Build build;
+    private final TipFit fit;
+    private final FitTarget target;
+    private final MaterialRemoval removal;
+    private final Term insertion;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private FitFindings(Build build, TipFit fit, FitTarget target) {
+        this.build = build;
+        this.fit = fit;
+        this.target = target;
+        this.removal = fit.removal();
+        this.insertion = Term.of("i", "insertion", fit.insertion());
+    }
+
+    static List<Finding> of(Build build, TipFit fit, FitTarget target) {
+        FitFindings found = new FitFindings(build, fit, target);
+        found.wayIn();
+        found.stock();
+        found.bondedLength();
+        found.wall();
+        found.unknowns();
+        found.ferrules();
+        return found.findings;
+    }
+
+    /** The least diameter of a bore down to a depth. */
+    static Length narrowest(Bore bore, Length depth) {
+        Polyline down = Polyline.of(bore.profile(), Polyline.Diameter.LEAST).between(0, depth.millimetres());
+        return Length.ofMillimetres(down.value(down.least()));
+    }
+
+    private void wayIn() {
+        FirstContact untouched = fit.untouched();
+        Term bare = Term.fine("i1", "insertion with the finish off", fit.bare().insertion());
+        Term asIs = Term.fine("i0", "insertion untouched", untouched.insertion());
+        if (untouched.insertion().lessThan(fit.insertion())) {
+            boolean chamfer = untouched.boreStation().lessThan(Chamfer.depth(fit.bore()));
+            findings.add(
+                    chamfer
+                            ? Finding.note(FitCode.STOPS_IN_CHAMFER, asIs, bare)
+                            : Finding.note(
+                                    FitCode.STOPS_ON_THE_WAY,
+                                    asIs,
+                                    bare,
+                                    Term.of("z", "where it binds", untouched.tipStation())));
+        }
+        if (!fit.bare().insertion().lessThan(fit.insertion())) {
+            Clearance bareClearance = Clearance.of(fit.tip().stripped(), fit.bore(), fit.insertion());
+            findings.add(
+                    bareClearance.least().moreThan(fit.clearance())
+                            ? Finding.caution(
+                                    FitCode.LOOSE,
+                                    Term.fine("c", "least clearance", bareClearance.least()),
+                                    Term.fine("w", "wanted clearance", fit.clearance()))
+                            : Finding.note(FitCode.ENTERS));
+        }
+    }
+
+    private void stock() {
+        if (removal.finishAtEnd().nanometres() > 0 && removal.structureAtEnd().nanometres() > 0) {
+            findings.add(Finding.note(
+                    FitCode.PARTLY_FINISH,
+                    Term.fine("e", "stock on the diameter", removal.stockAtEnd()),
+                    Term.fine("ef", "of it finish", removal.finishAtEnd()),
+                    Term.fine("es", "of it structure", removal.structureAtEnd())));
+        }
+    }
+
+    private void bondedLength() {
+        if (target.leastInsertion() instanceof Reading.Unknown<Length> unknown) {
+            findings.add(Finding.caution(
+                    FitCode.NO_INSERTION_LIMIT, insertion, Term.of("ask", "whom to ask", unknown.ask())));
+            return;
+        }
+        Length least = target.leastInsertion().orElse(Length.ZERO);
+        if (fit.insertion().lessThan(least)) {
+            findings.add(
+                    Finding.stop(FitCode.SHORT_INSERTION, insertion, Term.of("imin", "least bonded length", least)));
+        }
+    }
+
+    private void wall() {
+        if (removal.structureVolume().cubicMillimetres() <= 0
+                || removal.leastWall().isEmpty()) {
+            return;
+        }
+        Length left = removal.leastWall().get();
+        Term wall = Term.fine("t", "wall of structure left", left);
+        if (target.leastWall() instanceof Reading.Unknown<Length> unknown) {
+            findings.add(Finding.caution(FitCode.NO_WALL_LIMIT, wall, Term.of("ask", "whom to ask", unknown.ask())));
+            return;
+        }
+        Length least = target.leastWall().orElse(Length.ZERO);
+        if (left.lessThan(least)) {
+            findings.add(Finding.stop(
+                    FitCode.THIN_WALL,
+                    wall,
+                    Term.of("z", "from the end of the tip", removal.leastWallAt()),
+                    Term.fine("tmin", "least wall", least)));
+        }
+    }
+
+    private void unknowns() {
+        if (build.parts().shaft().section().wall() instanceof Reading.Unknown<?> unknown) {
+            findings.add(Finding.caution(FitCode.WALL_UNKNOWN, Term.of("ask", "whom to ask", unknown.ask())));
+        }
+        if (build.parts().shaft().section().finish() instanceof Reading.Unknown<?> unknown) {
+            findings.add(Finding.caution(FitCode.FINISH_UNKNOWN, Term.of("ask", "whom to ask", unknown.ask())));
+        }
+        if (removal.mass().isEmpty()) {
+            findings.add(Finding.note(FitCode.DENSITY_UNKNOWN));
+        }
+        if (fit.bore().reading() == BoreReading.BY_PINS) {
+            findings.add(Finding.note(FitCode.PINS_SEE_LEAST));
+        }
+    }
+
+    private void ferrules() {
+        for (Attachment attachment : build.work().attached()) {
+            if (attachment instanceof Ferrule ferrule) {
+                ferrule(ferrule);
+            }
+        }
+    }
+
+    /** The ferrule sits above the mouth, so it must pass over the shaft from there up. */
+    private void ferrule(Ferrule ferrule) {
+        Length top = fit.insertion().plus(ferrule.length());
+        Length place = top.min(fit.tip().outside().length());
+        Length over = fit.tip().outside().diameterAt(place);
+        Length bare = fit.tip().stripped().diameterAt(place);
+        Term label = Term.of("ferrule", "ferrule", ferrule.label());
+        Term bore = Term.fine("df", "bore of the ferrule", ferrule.bore());
+        if (ferrule.bore().lessThan(bare)) {
+            findings.add(
+                    Finding.caution(FitCode.FERRULE_TOO_SMALL, label, bore, Term.fine("d", "bare diameter", bare)));
+        } else if (ferrule.bore().lessThan(over)) {
+            findings.add(Finding.note(
+                    FitCode.FERRULE_OVER_FINISH,
+                    label,
+                    bore,
+                    Term.fine("d", "diameter over the finish", over),
+                    Term.of("s", "strip to", top)));
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package dev.tipwright.fitcheck;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.Seat;
+import dev.tipwright.core.club.TipWork;
+import dev.tipwright.core.club.Work;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.plan.StepOutcome;
+import dev.tipwright.core.plan.WorkStep;
+import dev.tipwright.core.profile.Bore;
+import dev.tipwright.core.profile.BoreEnd;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.taper.TipSection;
+
+/**
+ * The step that makes a tip seat: it settles the insertion, strips the finish over it, works the tip down to the wanted clearance,
+ * and holds the result against the caller's limits. It needs the tip trim.
+ */
+public final class TipFitStep implements WorkStep {
+
+    private final FitTarget target;
+
+    private TipFitStep(FitTarget target) {
+        this.target = target;
+    }
+
+    /**
+     * A step that works tips to a target.
+     *
+     * @param target wanted clearance and limits
+     * @return the step
+     */
+    public static TipFitStep with(FitTarget target) {
+        return new TipFitStep(Require.given("target", target));
+    }
+
+    @Override
+    public StepOutcome take(Build build) {
+        Require.given("build", build);
+        Bore bore = build.parts().head().bore();
+        Seat seat = build.work().seat();
+        if (seat.equals(Seat.APART)) {
+            if (bore.end() == BoreEnd.THROUGH) {
+                return StepOutcome.notTaken(build, Finding.stop(FitCode.NO_STOP));
+            }
+            seat = Seat.onBottomOf(bore);
+        }
+        Length read = build.parts()
+                .shaft()
+                .section()
+                .outside()
+                .to()
+                .minus(build.work().tipTrim());
+        Term insertion = Term.of("i", "insertion", seat.insertion());
+        if (seat.insertion().moreThan(read)) {
+            return StepOutcome.notTaken(
+                    build, Finding.stop(FitCode.TIP_NOT_READ, Term.of("z", "measured up to", read), insertion));
+        }
+        Length narrowest = FitFindings.narrowest(bore, seat.insertion());
+        if (!target.clearance().lessThan(narrowest)) {
+            return StepOutcome.notTaken(
+                    build,
+                    Finding.stop(
+                            FitCode.BORE_TOO_NARROW,
+                            Term.fine("w", "wanted clearance", target.clearance()),
+                            Term.fine("D", "narrowest bore", narrowest)));
+        }
+        TipFit fit = TipFit.of(TipSection.of(build), bore, seat.insertion(), target.clearance());
+        Work work = build.work()
+                .withSeat(seat)
+                .withTip(new TipWork(seat.insertion(), fit.removal().finished()));
+        return StepOutcome.of(build.withWork(work), FitFindings.of(build, fit, target), fit);
+    }
+}

@@ -1,0 +1,106 @@
+package dev.tipwright.fitcheck.taper;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.internal.shape.Polyline;
+import dev.tipwright.core.part.Finish;
+import dev.tipwright.core.part.ShaftSection;
+import dev.tipwright.core.part.Wall;
+import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A tip as it stands: its outside, its finish and its wall.
+ *
+ * @param outside diameter over the finish, up from the end of the tip
+ * @param finish the finish on it
+ * @param wall its wall, finish included
+ * @param trimmed how much was cut off below it: finish and wall are counted from the raw tip
+ */
+public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> wall, Length trimmed) {
+
+    /**
+     * Checks the values.
+     *
+     * @param outside diameter over the finish, up from the end of the tip
+     * @param finish the finish on it
+     * @param wall its wall, finish included
+     * @param trimmed how much was cut off below it
+     */
+    public TipSection {
+        Require.given("outside", outside);
+        Require.given("finish", finish);
+        Require.given("wall", wall);
+        Require.notNegative("trimmed", trimmed);
+    }
+
+    /**
+     * An untrimmed tip of unknown wall.
+     *
+     * @param outside diameter over the finish, up from the end of the tip
+     * @param finish the finish on it
+     * @return the section
+     */
+    public static TipSection of(DiameterProfile outside, Finish finish) {
+        return new TipSection(outside, finish, Reading.unknown("the shaft's maker, or an offcut"), Length.ZERO);
+    }
+
+    /**
+     * The trimmed tip of a build; a finish that is not known counts as none.
+     *
+     * @param build parts and work
+     * @return the section
+     * @throws IllegalArgumentException if more is trimmed than was read of the outside
+     */
+    public static TipSection of(Build build) {
+        Require.given("build", build);
+        ShaftSection section = build.parts().shaft().section();
+        return new TipSection(
+                build.trimmedTip(),
+                section.finish().orElse(Finish.NONE),
+                section.wall(),
+                build.work().tipTrim());
+    }
+
+    /**
+     * This tip with another wall.
+     *
+     * @param wall its wall, finish included
+     * @return a copy that differs in that alone
+     */
+    public TipSection withWall(Reading<Wall> wall) {
+        return new TipSection(outside, finish, wall, trimmed);
+    }
+
+    /**
+     * The outside with the finish off.
+     *
+     * @return diameter less twice the finish, up from the end of the tip; the stations of the outside and those of the finish
+     */
+    public DiameterProfile stripped() {
+        double length = outside.length().millimetres();
+        Polyline finish = finishOver(length);
+        Polyline least = outsideOver(length, Polyline.Diameter.LEAST).plus(finish, -2);
+        Polyline greatest = outsideOver(length, Polyline.Diameter.GREATEST).plus(finish, -2);
+        List<Station> bare = new ArrayList<>();
+        for (int i = 0; i < least.size(); i++) {
+            bare.add(new Station(
+                    Length.ofMillimetres(least.at(i)),
+                    Length.ofMillimetres(least.value(i)),
+                    Length.ofMillimetres(greatest.value(i))));
+        }
+        return DiameterProfile.of(bare);
+    }
+
+    Polyline outsideOver(double length, Polyline.Diameter which) {
+        return Polyline.of(outside, which).between(0, length);
+    }
+
+    Polyline finishOver(double length) {
+        return Polyline.of(finish.thickness(), trimmed, length);
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * Working a tip down to a bore: the finished shape for a wanted clearance, and what that takes off.
+ *
+ * <pre>
+ *   f(z) = min(d(z) - 2 p(z), D(i - z) - w)          stock e(z) = d(z) - f(z), on the diameter
+ * </pre>
+ */
+package dev.tipwright.fitcheck.taper;

@@ -1,0 +1,8 @@
+/** Tip in bore: how far a tip goes in, what clearance it leaves, and what has to come off to make it fit. */
+module dev.tipwright.fitcheck {
+    requires transitive dev.tipwright.core;
+
+    exports dev.tipwright.fitcheck;
+    exports dev.tipwright.fitcheck.insert;
+    exports dev.tipwright.fitcheck.taper;
+}

@@ -1,0 +1,214 @@
+package dev.tipwright.swingweight;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.evidence.Assumption;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.mass.ShaftCut;
+import dev.tipwright.core.part.Head;
+import dev.tipwright.core.part.HeadCentre;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftSection;
+import dev.tipwright.core.part.TipWeight;
+import dev.tipwright.core.plan.StepOutcome;
+import dev.tipwright.core.plan.WorkStep;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.swingweight.aim.MassForTarget;
+import dev.tipwright.swingweight.aim.SwingWeightTarget;
+import dev.tipwright.swingweight.aim.SwingWeightTargets;
+import dev.tipwright.swingweight.balance.Balance;
+import dev.tipwright.swingweight.balance.HeadCentreRule;
+import dev.tipwright.swingweight.scale.SwingWeight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The step that predicts how each club will balance and brings it towards its swing weight with one tip weight from a stock, if it is
+ * not near enough without. It needs the cut.
+ */
+public final class SwingWeightStep implements WorkStep {
+
+    private final SwingWeightTargets targets;
+    private final List<TipWeight> stock;
+
+    private SwingWeightStep(SwingWeightTargets targets, List<TipWeight> stock) {
+        this.targets = targets;
+        this.stock = stock;
+    }
+
+    /**
+     * A step towards swing weights.
+     *
+     * @param targets the scale and what each club is to read on it
+     * @param stock tip weights there are; may be empty
+     * @return the step
+     */
+    public static SwingWeightStep towards(SwingWeightTargets targets, List<TipWeight> stock) {
+        return new SwingWeightStep(Require.given("targets", targets), Require.list("stock", stock));
+    }
+
+    @Override
+    public StepOutcome take(Build build) {
+        Require.given("build", build);
+        if (build.work().seat().insertion().equals(Length.ZERO)) {
+            return StepOutcome.notTaken(build, Finding.stop(SwingWeightCode.NOT_SEATED));
+        }
+        Length read = build.parts()
+                .shaft()
+                .section()
+                .outside()
+                .to()
+                .minus(build.work().tipTrim());
+        Length reach = build.work().tip().reach();
+        if (reach.moreThan(Length.ZERO) && reach.moreThan(read)) {
+            return StepOutcome.notTaken(
+                    build,
+                    Finding.stop(
+                            SwingWeightCode.TIP_NOT_READ,
+                            Term.of("z", "work reaches", reach),
+                            Term.of("read", "measured up to", read)));
+        }
+        List<Finding> findings = new ArrayList<>();
+        Optional<SwingWeightTarget> target = targets.target(build.label());
+        Balance before = Balance.of(build);
+        SwingWeight reads =
+                targets.scale().read(before.momentAbout(targets.scale().fulcrum()));
+        Optional<TipWeight> chosen = Optional.empty();
+        Optional<Mass> exact = Optional.empty();
+        if (target.isEmpty()) {
+            findings.add(Finding.note(SwingWeightCode.NO_TARGET, reads(reads)));
+        } else {
+            SwingWeight wanted = target.get().wanted();
+            exact = MassForTarget.at(before, targets.scale(), wanted, weightFromTop(build));
+            chosen = towards(build, target.get(), reads, exact, findings);
+        }
+        Build after =
+                chosen.map(weight -> build.withWork(build.work().plus(weight))).orElse(build);
+        unsure(build, findings);
+        ClubBalance report = new ClubBalance(
+                targets.scale(),
+                before,
+                chosen.isEmpty() ? before : Balance.of(after),
+                target,
+                exact,
+                chosen,
+                assumptions(build));
+        return StepOutcome.of(after, findings, report);
+    }
+
+    private Optional<TipWeight> towards(
+            Build build, SwingWeightTarget target, SwingWeight reads, Optional<Mass> exact, List<Finding> findings) {
+        double over = reads.over(target.wanted());
+        Term off = Term.number("off", "points off", Math.abs(over));
+        if (target.metBy(reads)) {
+            findings.add(Finding.note(
+                    SwingWeightCode.ON_TARGET,
+                    reads(reads),
+                    off,
+                    Term.of("wanted", "wanted", targets.scale().designation(target.wanted()))));
+            return Optional.empty();
+        }
+        Term mass = Term.of("m", "exact mass", exact.orElse(Mass.ZERO).abs());
+        if (over > 0) {
+            findings.add(Finding.caution(SwingWeightCode.TOO_HEAVY, off, mass));
+            return Optional.empty();
+        }
+        Optional<TipWeight> nearest =
+                MassForTarget.fromStock(build, targets.scale(), target.wanted(), usable(build, findings));
+        if (nearest.isEmpty()) {
+            findings.add(Finding.caution(SwingWeightCode.NOTHING_IN_STOCK, off, mass));
+            return nearest;
+        }
+        Balance with = Balance.of(build.withWork(build.work().plus(nearest.get())));
+        SwingWeight then = targets.scale().read(with.momentAbout(targets.scale().fulcrum()));
+        Term chosen = Term.of("chosen", "chosen", nearest.get().mass());
+        findings.add(
+                target.metBy(then)
+                        ? Finding.note(SwingWeightCode.WEIGHT_CHOSEN, off, mass, chosen, reads(then))
+                        : Finding.caution(SwingWeightCode.STOCK_NOT_ENOUGH, off, mass, chosen, reads(then)));
+        return nearest;
+    }
+
+    private Term reads(SwingWeight reading) {
+        return Term.of("reads", "swing weight", targets.scale().designation(reading));
+    }
+
+    /** Where a weight of the stock would lie; without a stock, at the end of the tip. */
+    private Length weightFromTop(Build build) {
+        return stock.isEmpty() ? build.tipFromTop() : MassForTarget.fromTop(build, stock.get(0));
+    }
+
+    /** The weights that go into the tip and leave the insertion as it is. */
+    private List<TipWeight> usable(Build build, List<Finding> findings) {
+        Optional<Length> inside = inside(build);
+        List<TipWeight> flat = stock.stream()
+                .filter(weight -> weight.flange().equals(Length.ZERO))
+                .toList();
+        List<TipWeight> entering = flat.stream()
+                .filter(weight -> inside.isEmpty() || !weight.stem().moreThan(inside.get()))
+                .toList();
+        if (flat.size() < stock.size()) {
+            findings.add(Finding.note(
+                    SwingWeightCode.FLANGE_PASSED_OVER,
+                    Term.count("n", "passed over", stock.size() - (long) flat.size())));
+        }
+        if (entering.size() < flat.size()) {
+            findings.add(Finding.note(
+                    SwingWeightCode.STEM_TOO_WIDE,
+                    Term.count("n", "passed over", flat.size() - (long) entering.size()),
+                    Term.fine("d", "inside of the tip", inside.orElse(Length.ZERO))));
+        }
+        if (inside.isEmpty() && !entering.isEmpty()) {
+            findings.add(Finding.caution(SwingWeightCode.INSIDE_UNKNOWN));
+        }
+        return entering;
+    }
+
+    /** Inside diameter at the end of the trimmed tip: outside less twice the wall. */
+    private static Optional<Length> inside(Build build) {
+        ShaftSection section = build.parts().shaft().section();
+        if (!build.work().tipTrim().lessThan(section.outside().to())) {
+            return Optional.empty();
+        }
+        Length outside = build.trimmedTip().diameterAt(Length.ZERO);
+        return section.wall()
+                .known()
+                .map(wall -> outside.minus(
+                        wall.thickness().at(build.work().tipTrim()).times(2)));
+    }
+
+    private void unsure(Build build, List<Finding> findings) {
+        Head head = build.parts().head();
+        if (head.mass().centre() instanceof Reading.Unknown<HeadCentre> unknown) {
+            double point = head.mass()
+                    .mass()
+                    .at(Length.ofMillimetres(1))
+                    .ratioTo(targets.scale().perPoint());
+            findings.add(Finding.caution(
+                    SwingWeightCode.HEAD_CENTRE_ASSUMED,
+                    Term.of("c", "assumed centre", HeadCentreRule.of(head).along()),
+                    Term.number("p", "points for a millimetre", point),
+                    Term.of("ask", "how to find out", unknown.ask())));
+        }
+        Shaft shaft = build.parts().shaft();
+        if (!ShaftCut.believable(shaft)) {
+            findings.add(Finding.caution(
+                    SwingWeightCode.BALANCE_NOT_BELIEVED,
+                    Term.of("b", "balance point", shaft.mass().balance()),
+                    Term.of("R", "raw length", shaft.length())));
+        }
+    }
+
+    private static List<Assumption> assumptions(Build build) {
+        Head head = build.parts().head();
+        Reading<HeadCentre> centre = head.mass().centre() instanceof Reading.Unknown<HeadCentre>
+                ? Reading.assumed(HeadCentreRule.of(head), HeadCentreRule.SOURCE)
+                : head.mass().centre();
+        return Assumption.of(
+                centre, at -> Term.of("c", "centre of mass of the head below the hosel mouth", at.along()));
+    }
+}

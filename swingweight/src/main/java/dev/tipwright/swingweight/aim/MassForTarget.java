@@ -1,0 +1,104 @@
+package dev.tipwright.swingweight.aim;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Place;
+import dev.tipwright.core.part.TipWeight;
+import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.swingweight.balance.Balance;
+import dev.tipwright.swingweight.balance.BalancePart;
+import dev.tipwright.swingweight.scale.SwingWeight;
+import dev.tipwright.swingweight.scale.SwingWeightScale;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What mass brings a club to a swing weight, and which weight of a stock comes nearest. */
+public final class MassForTarget {
+
+    private MassForTarget() {}
+
+    /**
+     * The mass that, added at a place, gives a wanted reading: {@code m = (M_wanted - M) / (x - F)}.
+     *
+     * @param balance of the club without it
+     * @param scale the scale
+     * @param wanted what it is to read
+     * @param fromTop the place, from the top of the grip
+     * @return the mass, below zero if it has to be taken off; empty at the fulcrum, where no mass changes the reading
+     */
+    public static Optional<Mass> at(Balance balance, SwingWeightScale scale, SwingWeight wanted, Length fromTop) {
+        Require.given("balance", balance);
+        Require.given("scale", scale);
+        Require.given("wanted", wanted);
+        Require.given("fromTop", fromTop);
+        Length arm = fromTop.minus(scale.fulcrum());
+        if (arm.equals(Length.ZERO)) {
+            return Optional.empty();
+        }
+        FirstMoment missing = scale.moment(wanted).minus(balance.momentAbout(scale.fulcrum()));
+        return Optional.of(missing.over(arm));
+    }
+
+    /**
+     * The head mass that gives a wanted reading, its centre of mass where the present one's is.
+     *
+     * @param balance of the club
+     * @param scale the scale
+     * @param wanted what it is to read
+     * @return the mass the head would have; empty if the centre of the head is at the fulcrum
+     * @throws IllegalArgumentException if the balance has no part called {@code head}
+     */
+    public static Optional<Mass> ofHead(Balance balance, SwingWeightScale scale, SwingWeight wanted) {
+        Require.given("balance", balance);
+        BalancePart head = balance.part("head");
+        return at(balance, scale, wanted, head.moment().over(head.mass())).map(head.mass()::plus);
+    }
+
+    /**
+     * The tip weight of a stock that brings a club nearest to a wanted reading.
+     *
+     * @param build the club, seated, without a tip weight
+     * @param scale the scale
+     * @param wanted what it is to read
+     * @param stock the weights there are
+     * @return the nearest; empty if none is nearer than no weight at all. Of equals the lighter, then the first by label
+     */
+    public static Optional<TipWeight> fromStock(
+            Build build, SwingWeightScale scale, SwingWeight wanted, List<TipWeight> stock) {
+        Require.given("build", build);
+        Require.given("scale", scale);
+        Require.given("wanted", wanted);
+        List<TipWeight> weights = Require.list("stock", stock);
+        Balance without = Balance.of(build);
+        double off = Math.abs(scale.read(without.momentAbout(scale.fulcrum())).over(wanted));
+        return weights.stream()
+                .filter(weight -> offWith(build, without, scale, wanted, weight) < off)
+                .min(Comparator.comparingDouble((TipWeight weight) -> offWith(build, without, scale, wanted, weight))
+                        .thenComparing(TipWeight::mass)
+                        .thenComparing(TipWeight::label));
+    }
+
+    private static double offWith(
+            Build build, Balance without, SwingWeightScale scale, SwingWeight wanted, TipWeight weight) {
+        BalancePart part = BalancePart.at(weight.label(), weight.mass(), fromTop(build, weight));
+        FirstMoment moment = without.momentAbout(scale.fulcrum()).plus(part.about(scale.fulcrum()));
+        return Math.abs(scale.read(moment).over(wanted));
+    }
+
+    /**
+     * Where a tip weight would lie in a build.
+     *
+     * @param build the club
+     * @param weight the weight
+     * @return its centre of mass from the top of the grip
+     */
+    public static Length fromTop(Build build, TipWeight weight) {
+        Require.given("build", build);
+        Require.given("weight", weight);
+        Place place = weight.place();
+        return build.tipFromTop().minus(place.offset());
+    }
+}

@@ -1,0 +1,145 @@
+package dev.tipwright.swingweight.balance;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Inertia;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The balance of a whole club: every part with its mass and place. Total mass, balance point, moment about a fulcrum
+ * and inertia are sums over the parts.
+ *
+ * <pre>{@code
+ * Balance balance = new Balance(List.of(
+ *         BalancePart.at("head", Mass.parse("10 oz"), Length.parse("34 in")),
+ *         BalancePart.at("grip", Mass.parse("5 oz"), Length.parse("17 1/2 in"))));
+ * balance.total().ounces();                                         // = 15.0
+ * balance.balancePoint().inches();                                  // = 28.5
+ * balance.momentAbout(Length.parse("12 in")).ounceInches();         // = 247.5
+ * }</pre>
+ *
+ * @param parts one or more
+ */
+public record Balance(List<BalancePart> parts) {
+
+    /**
+     * Checks the values.
+     *
+     * @param parts one or more
+     */
+    public Balance {
+        parts = Require.someOf("parts", parts);
+    }
+
+    /**
+     * The balance of a seated build: grip, shaft as cut, head, what was taken off the tip, and everything attached. A head whose
+     * centre of mass is not known is taken to have it near the ground, see {@link HeadCentreRule}.
+     *
+     * @param build parts and work
+     * @return the balance
+     * @throws IllegalArgumentException if the tip is not seated
+     */
+    public static Balance of(Build build) {
+        Require.given("build", build);
+        Require.that(
+                build.work().seat().insertion().nanometres() > 0,
+                "build",
+                "must be seated",
+                build.work().seat());
+        return new Balance(ClubParts.of(build));
+    }
+
+    /**
+     * The mass of the club.
+     *
+     * @return the sum over the parts
+     */
+    public Mass total() {
+        Mass total = Mass.ZERO;
+        for (BalancePart part : parts) {
+            total = total.plus(part.mass());
+        }
+        return total;
+    }
+
+    /**
+     * First moment about the top of the grip.
+     *
+     * @return the sum over the parts
+     */
+    public FirstMoment moment() {
+        double sum = 0;
+        for (BalancePart part : parts) {
+            sum += part.moment().gramMillimetres();
+        }
+        return FirstMoment.ofGramMillimetres(sum);
+    }
+
+    /**
+     * First moment about a fulcrum, {@code M = sum of m (x - F)}: what a swing weight scale weighs.
+     *
+     * @param fulcrum distance of the fulcrum from the top of the grip ({@code F})
+     * @return positive where the head goes down
+     */
+    public FirstMoment momentAbout(Length fulcrum) {
+        return moment().minus(total().at(fulcrum));
+    }
+
+    /**
+     * Where the club balances.
+     *
+     * @return distance from the top of the grip, rounded to the nanometre
+     * @throws IllegalArgumentException if the parts weigh nothing together
+     */
+    public Length balancePoint() {
+        return moment().over(total());
+    }
+
+    /**
+     * Inertia about the butt, that is about the top of the grip ({@code J}).
+     *
+     * @return the sum over the parts
+     */
+    public Inertia inertiaAboutButt() {
+        double sum = 0;
+        for (BalancePart part : parts) {
+            sum += part.inertia().kilogramSquareCentimetres();
+        }
+        return Inertia.ofKilogramSquareCentimetres(sum);
+    }
+
+    /**
+     * The part of a label.
+     *
+     * @param label what it is
+     * @return the first part of that label
+     * @throws IllegalArgumentException if there is none
+     */
+    public BalancePart part(String label) {
+        Require.given("label", label);
+        for (BalancePart part : parts) {
+            if (part.label().equals(label)) {
+                return part;
+            }
+        }
+        throw new IllegalArgumentException("label must be one of the parts "
+                + parts.stream().map(BalancePart::label).toList() + ", was \"" + label + "\"");
+    }
+
+    /**
+     * This balance with a part more.
+     *
+     * @param part what is added
+     * @return a copy with it at the end
+     */
+    public Balance plus(BalancePart part) {
+        Require.given("part", part);
+        List<BalancePart> more = new ArrayList<>(parts);
+        more.add(part);
+        return new Balance(more);
+    }
+}

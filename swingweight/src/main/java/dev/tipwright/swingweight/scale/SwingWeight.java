@@ -1,0 +1,50 @@
+package dev.tipwright.swingweight.scale;
+
+import dev.tipwright.core.internal.arg.Require;
+
+/**
+ * A swing weight: points above the zero of the scale it was read on. A point is what the scale says it is, so this is
+ * a pure number.
+ *
+ * @param points above the zero of the scale; finite
+ */
+public record SwingWeight(double points) implements Comparable<SwingWeight> {
+
+    /**
+     * Checks the values.
+     *
+     * @param points above the zero of the scale; finite
+     */
+    public SwingWeight {
+        Require.that(Double.isFinite(points), "points", "must be finite", points);
+        points = points + 0.0;
+    }
+
+    /**
+     * This one with points added.
+     *
+     * @param more points, negative to take away
+     * @return the sum
+     * @throws IllegalArgumentException if the sum is not finite
+     */
+    public SwingWeight plus(double more) {
+        return new SwingWeight(points + more);
+    }
+
+    /**
+     * How many points this one is over another on the same scale.
+     *
+     * @param other what to compare with
+     * @return points, negative if it is under
+     */
+    public double over(SwingWeight other) {
+        Require.given("other", other);
+        return new SwingWeight(points - other.points).points;
+    }
+
+    @Override
+    public int compareTo(SwingWeight other) {
+        Require.given("other", other);
+        return Double.compare(points, other.points);
+    }
+}
