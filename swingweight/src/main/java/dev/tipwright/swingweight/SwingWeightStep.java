@@ -1,7 +1,6 @@
 package dev.tipwright.swingweight;
 
 import dev.tipwright.core.club.Build;
-import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
@@ -96,7 +95,7 @@ public final class SwingWeightStep implements WorkStep {
                 target,
                 exact,
                 chosen,
-                assumptions(build));
+                AssumedReadings.of(build));
         return StepOutcome.of(after, findings, report);
     }
 
@@ -201,14 +200,5 @@ public final class SwingWeightStep implements WorkStep {
                     Term.of("b", "balance point", shaft.mass().balance()),
                     Term.of("R", "raw length", shaft.length())));
         }
-    }
-
-    private static List<Assumption> assumptions(Build build) {
-        Head head = build.parts().head();
-        Reading<HeadCentre> centre = head.mass().centre() instanceof Reading.Unknown<HeadCentre>
-                ? Reading.assumed(HeadCentreRule.of(head), HeadCentreRule.SOURCE)
-                : head.mass().centre();
-        return Assumption.of(
-                centre, at -> Term.of("c", "centre of mass of the head below the hosel mouth", at.along()));
     }
 }
