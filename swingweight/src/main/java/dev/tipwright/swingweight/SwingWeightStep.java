@@ -111,9 +111,22 @@ public final class SwingWeightStep implements WorkStep {
                     Term.of("wanted", "wanted", targets.scale().designation(target.wanted()))));
             return Optional.empty();
         }
-        Term mass = Term.of("m", "exact mass", exact.orElse(Mass.ZERO).abs());
+        Length tip = weightFromTop(build);
+        if (exact.isEmpty() || tip.lessThan(targets.scale().fulcrum())) {
+            findings.add(Finding.caution(
+                    SwingWeightCode.TIP_NOT_PAST_FULCRUM,
+                    off,
+                    Term.of("x", "tip weight from the top", tip),
+                    Term.of("F", "fulcrum", targets.scale().fulcrum())));
+            return Optional.empty();
+        }
+        Term mass = Term.of("m", "exact mass", exact.get().abs());
         if (over > 0) {
             findings.add(Finding.caution(SwingWeightCode.TOO_HEAVY, off, mass));
+            return Optional.empty();
+        }
+        if (build.work().attached().stream().anyMatch(TipWeight.class::isInstance)) {
+            findings.add(Finding.caution(SwingWeightCode.TIP_WEIGHT_IN_PLACE, off, mass));
             return Optional.empty();
         }
         Optional<TipWeight> nearest =
@@ -177,7 +190,8 @@ public final class SwingWeightStep implements WorkStep {
         return section.wall()
                 .known()
                 .map(wall -> outside.minus(
-                        wall.thickness().at(build.work().tipTrim()).times(2)));
+                                wall.thickness().at(build.work().tipTrim()).times(2))
+                        .max(Length.ZERO));
     }
 
     private void unsure(Build build, List<Finding> findings) {
