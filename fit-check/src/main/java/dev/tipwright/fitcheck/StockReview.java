@@ -2,6 +2,7 @@ package dev.tipwright.fitcheck;
 
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.plan.ClubFinding;
 import dev.tipwright.core.plan.ClubPlan;
 import dev.tipwright.core.plan.SetReview;
@@ -27,6 +28,7 @@ public final class StockReview implements SetReview {
 
     @Override
     public List<ClubFinding> review(List<ClubPlan> clubs) {
+        Require.list("clubs", clubs);
         List<ClubFinding> found = new ArrayList<>();
         Optional<Length> stock = middle(clubs, MaterialRemoval::stockAtEnd);
         Optional<Length> structure = middle(clubs, MaterialRemoval::structureAtEnd);

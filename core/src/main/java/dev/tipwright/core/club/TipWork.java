@@ -1,7 +1,6 @@
 package dev.tipwright.core.club;
 
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
 import java.util.List;
@@ -24,13 +23,17 @@ public record TipWork(Length stripped, List<Station> finished) {
     public TipWork {
         Require.between("stripped", stripped, Length.ZERO, Length.ofMillimetres(3000));
         finished = Require.list("finished", finished);
-        if (!finished.isEmpty()) {
+        for (int k = 0; k < finished.size(); k++) {
+            Length at = finished.get(k).at();
             Require.that(
-                    DiameterProfile.of(finished).from().equals(Length.ZERO),
+                    k == 0
+                            ? at.equals(Length.ZERO)
+                            : at.moreThan(finished.get(k - 1).at()),
                     "finished",
-                    "must start at the trimmed tip, 0",
-                    finished.get(0));
+                    "must run up from the trimmed tip, 0, in order",
+                    at);
         }
+        Require.that(finished.size() != 1, "finished", "must be empty or two or more", finished);
     }
 
     /** The tip as it was supplied. */

@@ -35,7 +35,7 @@ public record Finding(FindingCode code, Severity severity, List<Term> terms) {
      * @return the finding
      */
     public static Finding note(FindingCode code, Term... terms) {
-        return new Finding(code, Severity.NOTE, List.of(terms));
+        return new Finding(code, Severity.NOTE, Require.all("terms", terms));
     }
 
     /**
@@ -46,7 +46,7 @@ public record Finding(FindingCode code, Severity severity, List<Term> terms) {
      * @return the finding
      */
     public static Finding caution(FindingCode code, Term... terms) {
-        return new Finding(code, Severity.CAUTION, List.of(terms));
+        return new Finding(code, Severity.CAUTION, Require.all("terms", terms));
     }
 
     /**
@@ -57,7 +57,7 @@ public record Finding(FindingCode code, Severity severity, List<Term> terms) {
      * @return the finding
      */
     public static Finding stop(FindingCode code, Term... terms) {
-        return new Finding(code, Severity.STOP, List.of(terms));
+        return new Finding(code, Severity.STOP, Require.all("terms", terms));
     }
 
     /**

@@ -56,7 +56,7 @@ public record Source(Kind kind, String title, String place) {
      * @return the source
      */
     public static Source commonPractice(String fact) {
-        return new Source(Kind.COMMON_PRACTICE, fact, "");
+        return new Source(Kind.COMMON_PRACTICE, Require.label("fact", fact), "");
     }
 
     /**
@@ -66,7 +66,7 @@ public record Source(Kind kind, String title, String place) {
      * @return the source
      */
     public static Source assumption(String why) {
-        return new Source(Kind.ASSUMPTION, why, "");
+        return new Source(Kind.ASSUMPTION, Require.label("why", why), "");
     }
 
     /**
@@ -76,6 +76,6 @@ public record Source(Kind kind, String title, String place) {
      * @return the source
      */
     public static Source given(String whose) {
-        return new Source(Kind.GIVEN, whose, "");
+        return new Source(Kind.GIVEN, Require.label("whose", whose), "");
     }
 }

@@ -61,7 +61,7 @@ public record CutToLength(
         Require.positive("target", target);
         Require.notNegative("buttFromTop", buttFromTop);
         Require.positive("boreDepth", boreDepth);
-        Require.between("insertion", insertion, Length.ZERO, boreDepth);
+        Require.atMost("insertion", Require.notNegative("insertion", insertion), "boreDepth", boreDepth);
         Require.given("bottomToGround", bottomToGround);
         Require.positive("rawLength", rawLength);
         Require.notNegative("tipTrim", tipTrim);

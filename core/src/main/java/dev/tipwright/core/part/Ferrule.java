@@ -29,7 +29,7 @@ public record Ferrule(String label, Mass mass, Length bore, Length length, Lengt
         Require.positive("mass", mass);
         Require.positive("bore", bore);
         Require.positive("length", length);
-        Require.between("centre", centre, Length.ZERO, length);
+        Require.atMost("centre", Require.notNegative("centre", centre), "length", length);
     }
 
     @Override

@@ -32,7 +32,7 @@ public record Grip(String label, Mass mass, Length cap, Length length, Length ce
         Require.positive("mass", mass);
         Require.notNegative("cap", cap);
         Require.positive("length", length);
-        Require.between("centre", centre, Length.ofNanometres(1), length);
+        Require.atMost("centre", Require.positive("centre", centre), "length", length);
         Require.given("size", size);
     }
 

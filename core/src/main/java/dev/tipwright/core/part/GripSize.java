@@ -18,8 +18,8 @@ public record GripSize(Length core, Length outside) {
      * @param outside outside diameter it then has at its widest; above the core, at most 100 mm
      */
     public GripSize {
-        Require.positive("core", core);
-        Require.between("outside", outside, core, Length.ofMillimetres(100));
+        Require.atMost("core", Require.positive("core", core), "outside", outside);
+        Require.between("outside", outside, Length.ofNanometres(1), Length.ofMillimetres(100));
     }
 
     /**

@@ -33,12 +33,12 @@ public record Shaft(
         Require.between("length", length, Length.ofNanometres(1), Length.ofMillimetres(3000));
         Require.given("mass", mass);
         Require.that(
-                mass.balance().lessThan(length), "mass", "must balance short of the butt at " + length, mass.balance());
+                mass.balance().lessThan(length), "mass", "must balance short of the length, " + length, mass.balance());
         Require.given("section", section);
         Require.that(
                 !section.outside().to().moreThan(length),
                 "section",
-                "must end at or short of the butt at " + length,
+                "must end within the length, " + length,
                 section.outside().to());
         Require.given("flex", flex);
     }

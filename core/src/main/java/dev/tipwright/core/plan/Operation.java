@@ -37,7 +37,7 @@ public record Operation(BenchStage stage, Instruction instruction, List<Term> te
      * @return the operation
      */
     public static Operation of(BenchStage stage, Instruction instruction, Term... terms) {
-        return new Operation(stage, instruction, List.of(terms));
+        return new Operation(stage, instruction, Require.all("terms", terms));
     }
 
     /**

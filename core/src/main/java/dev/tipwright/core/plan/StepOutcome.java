@@ -47,6 +47,6 @@ public record StepOutcome(Build after, List<Finding> findings, List<StepReport> 
      * @return the outcome
      */
     public static StepOutcome notTaken(Build unchanged, Finding... why) {
-        return new StepOutcome(unchanged, List.of(why), List.of());
+        return new StepOutcome(Require.given("unchanged", unchanged), Require.all("why", why), List.of());
     }
 }

@@ -45,7 +45,7 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
      * @return the bore
      */
     public static Bore ofReadings(List<Station> readings, BoreEnd end) {
-        return new Bore(DiameterProfile.of(readings), end, BoreReading.AT_STATIONS);
+        return new Bore(DiameterProfile.named("readings", readings), end, BoreReading.AT_STATIONS);
     }
 
     /**
@@ -58,7 +58,9 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
      * @return the bore
      */
     public static Bore ofTwoDiameters(Length mouth, Length bottom, Length depth, BoreEnd end) {
-        Require.positive("depth", depth);
+        Require.between("depth", depth, Length.ofNanometres(1), Bounds.FARTHEST);
+        Require.between("mouth", mouth, Bounds.THINNEST, Bounds.WIDEST);
+        Require.between("bottom", bottom, Bounds.THINNEST, Bounds.WIDEST);
         return ofReadings(List.of(Station.of(Length.ZERO, mouth), Station.of(depth, bottom)), end);
     }
 
@@ -72,14 +74,21 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
      * @return the bore; its bottom diameter is rounded to the nanometre
      */
     public static Bore ofMouthAndTaper(Length mouth, double taperRate, Length depth, BoreEnd end) {
-        Require.given("mouth", mouth);
-        Require.positive("depth", depth);
+        Require.between("mouth", mouth, Bounds.THINNEST, Bounds.WIDEST);
+        Require.between("depth", depth, Length.ofNanometres(1), Bounds.FARTHEST);
         Require.that(
                 Double.isFinite(taperRate) && Math.abs(taperRate) < 1,
                 "taperRate",
                 "must be between -1 and 1",
                 taperRate);
-        return ofTwoDiameters(mouth, mouth.minus(depth.scaledBy(taperRate)), depth, end);
+        Length bottom = mouth.minus(depth.scaledBy(taperRate));
+        Require.that(
+                bottom.nanometres() > 0 && !bottom.moreThan(Bounds.WIDEST),
+                "taperRate",
+                "must leave a bottom diameter at depth " + depth + " from mouth " + mouth + " above zero and at most "
+                        + Bounds.WIDEST,
+                taperRate);
+        return ofTwoDiameters(mouth, bottom, depth, end);
     }
 
     /**
@@ -105,7 +114,7 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
                     pin);
             readings.add(Station.of(pin.drop(), pin.diameter()));
         }
-        return new Bore(DiameterProfile.of(readings), end, BoreReading.BY_PINS);
+        return new Bore(DiameterProfile.named("chamfer and pins", readings), end, BoreReading.BY_PINS);
     }
 
     /**
@@ -126,7 +135,7 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
                 point);
         double cone = bottom.millimetres() / 2 / StrictMath.tan(point.radians() / 2);
         Length depth = Length.ofMillimetres(read.millimetres() - cone);
-        Require.that(depth.nanometres() > 0, "read", "must be deeper than the cone", read);
+        Require.that(depth.nanometres() > 0, "read", "must be deeper than the cone of a bottom of " + bottom, read);
         return depth;
     }
 
@@ -146,6 +155,7 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
      * @return the shallower bore
      */
     public Bore shallowedTo(Length depth) {
+        Require.between("depth", depth, Length.ofNanometres(1), depth());
         return new Bore(profile.endedAt(depth), end, reading);
     }
 

@@ -38,7 +38,7 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
     public DiameterProfile {
         stations = Require.list("stations", stations);
         Require.that(stations.size() >= 2, "stations", "must be two or more", stations);
-        checkOrder(stations);
+        checkOrder("stations", stations);
         Require.between(
                 "from",
                 from,
@@ -48,16 +48,26 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
         Require.that(from.lessThan(to), "to", "must be beyond the start of the domain " + from, to);
     }
 
-    private static void checkOrder(List<Station> stations) {
+    private static void checkOrder(String name, List<Station> stations) {
         for (int i = 1; i < stations.size(); i++) {
             Length here = stations.get(i).at();
-            Require.that(!here.lessThan(stations.get(i - 1).at()), "stations", "must be in order of their place", here);
+            Require.that(!here.lessThan(stations.get(i - 1).at()), name, "must be in order of their place", here);
             Require.that(
                     i < 2 || here.moreThan(stations.get(i - 2).at()),
-                    "stations",
+                    name,
                     "must be at most two at one place",
                     "three at " + here);
         }
+    }
+
+    /** A profile over all its stations, whose argument has a name of its own. */
+    static DiameterProfile named(String name, List<Station> stations) {
+        List<Station> some = Require.someOf(name, stations);
+        Require.that(some.size() >= 2, name, "must be two or more", some);
+        checkOrder(name, some);
+        Require.that(some.get(0).at().lessThan(some.get(some.size() - 1).at()), name, "must span some length", some);
+        return new DiameterProfile(
+                some, some.get(0).at(), some.get(some.size() - 1).at());
     }
 
     /**
@@ -67,9 +77,7 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
      * @return the profile
      */
     public static DiameterProfile of(List<Station> stations) {
-        List<Station> some = Require.someOf("stations", stations);
-        return new DiameterProfile(
-                some, some.get(0).at(), some.get(some.size() - 1).at());
+        return named("stations", stations);
     }
 
     /**
@@ -90,7 +98,7 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
      * @return the profile
      */
     public static DiameterProfile cylinder(Length diameter, Length length) {
-        Require.positive("length", length);
+        Require.between("length", length, Length.ofNanometres(1), Bounds.FARTHEST);
         return of(Station.of(Length.ZERO, diameter), Station.of(length, diameter));
     }
 
@@ -110,7 +118,7 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
      * @return the shorter profile, with the same readings
      */
     public DiameterProfile trimmedFromStart(Length by) {
-        Require.between("by", by, Length.ZERO, length());
+        Require.between("by", by, Length.ZERO, length().minus(Length.ofNanometres(1)));
         return new DiameterProfile(stations, from.plus(by), to);
     }
 
@@ -121,7 +129,7 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
      * @return the shorter profile, with the same readings
      */
     public DiameterProfile endedAt(Length length) {
-        Require.between("length", length, Length.ZERO, length());
+        Require.between("length", length, Length.ofNanometres(1), length());
         return new DiameterProfile(stations, from, from.plus(length));
     }
 
@@ -135,6 +143,7 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
     public Reading<DiameterProfile> extendedTo(Length length, Source why) {
         Require.given("length", length);
         Require.given("why", why);
+        Require.between("length", length, length(), Bounds.FARTHEST);
         Require.that(length.moreThan(length()), "length", "must be more than " + length(), length);
         Station last = stations.get(stations.size() - 1);
         Require.that(to.equals(last.at()), "length", "can only extend a profile that ends at a station, not", to);

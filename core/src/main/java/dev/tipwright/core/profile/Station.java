@@ -23,7 +23,8 @@ public record Station(Length at, Length least, Length greatest) {
     public Station {
         Require.between("at", at, Bounds.FARTHEST.negated(), Bounds.FARTHEST);
         Require.between("least", least, Bounds.THINNEST, Bounds.WIDEST);
-        Require.between("greatest", greatest, least, Bounds.WIDEST);
+        Require.between("greatest", greatest, Bounds.THINNEST, Bounds.WIDEST);
+        Require.atMost("least", least, "greatest", greatest);
     }
 
     /**
@@ -34,7 +35,7 @@ public record Station(Length at, Length least, Length greatest) {
      * @return the station
      */
     public static Station of(Length at, Length diameter) {
-        return new Station(at, diameter, diameter);
+        return new Station(at, Require.between("diameter", diameter, Bounds.THINNEST, Bounds.WIDEST), diameter);
     }
 
     /**
@@ -62,7 +63,12 @@ public record Station(Length at, Length least, Length greatest) {
      * @return the changed station
      */
     public Station widenedBy(Length by) {
-        Require.given("by", by);
+        Require.between("by", by, Bounds.WIDEST.negated(), Bounds.WIDEST);
+        Require.that(
+                least.plus(by).nanometres() > 0 && !greatest.plus(by).moreThan(Bounds.WIDEST),
+                "by",
+                "must leave a diameter above zero and at most " + Bounds.WIDEST,
+                by);
         return new Station(at, least.plus(by), greatest.plus(by));
     }
 

@@ -66,7 +66,7 @@ public final class Angle implements Comparable<Angle> {
      */
     public Angle plus(Angle other) {
         Objects.requireNonNull(other, "other");
-        return new Angle(Checks.inRange("sum", degrees + other.degrees));
+        return new Angle(Checks.inRange("other", degrees + other.degrees));
     }
 
     /**
@@ -78,7 +78,7 @@ public final class Angle implements Comparable<Angle> {
      */
     public Angle minus(Angle other) {
         Objects.requireNonNull(other, "other");
-        return new Angle(Checks.inRange("difference", degrees - other.degrees));
+        return new Angle(Checks.inRange("other", degrees - other.degrees));
     }
 
     /**
@@ -90,7 +90,7 @@ public final class Angle implements Comparable<Angle> {
      * @throws ArithmeticException if it is out of range
      */
     public Angle scaledBy(double ratio) {
-        return new Angle(Checks.inRange("product", degrees * Checks.finite("ratio", ratio)));
+        return new Angle(Checks.inRange("ratio", degrees * Checks.finite("ratio", ratio)));
     }
 
     /**
@@ -103,7 +103,7 @@ public final class Angle implements Comparable<Angle> {
      */
     public double ratioTo(Angle other) {
         Objects.requireNonNull(other, "other");
-        return Checks.inRange("ratio", degrees / Checks.divisor("other", other.degrees, other));
+        return Checks.inRange("other", degrees / Checks.divisor("other", other.degrees, other));
     }
 
     /**

@@ -88,7 +88,7 @@ public final class Area implements Comparable<Area> {
      */
     public Area plus(Area other) {
         Objects.requireNonNull(other, "other");
-        return new Area(Checks.inRange("sum", squareMillimetres + other.squareMillimetres));
+        return new Area(Checks.inRange("other", squareMillimetres + other.squareMillimetres));
     }
 
     /**
@@ -100,7 +100,7 @@ public final class Area implements Comparable<Area> {
      */
     public Area minus(Area other) {
         Objects.requireNonNull(other, "other");
-        return new Area(Checks.inRange("difference", squareMillimetres - other.squareMillimetres));
+        return new Area(Checks.inRange("other", squareMillimetres - other.squareMillimetres));
     }
 
     /**
@@ -112,7 +112,7 @@ public final class Area implements Comparable<Area> {
      * @throws ArithmeticException if it is out of range
      */
     public Area scaledBy(double ratio) {
-        return new Area(Checks.inRange("product", squareMillimetres * Checks.finite("ratio", ratio)));
+        return new Area(Checks.inRange("ratio", squareMillimetres * Checks.finite("ratio", ratio)));
     }
 
     /**
@@ -125,7 +125,7 @@ public final class Area implements Comparable<Area> {
      */
     public double ratioTo(Area other) {
         Objects.requireNonNull(other, "other");
-        return Checks.inRange("ratio", squareMillimetres / Checks.divisor("other", other.squareMillimetres, other));
+        return Checks.inRange("other", squareMillimetres / Checks.divisor("other", other.squareMillimetres, other));
     }
 
     @Override

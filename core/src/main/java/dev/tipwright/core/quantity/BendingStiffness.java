@@ -89,7 +89,7 @@ public final class BendingStiffness implements Comparable<BendingStiffness> {
      */
     public BendingStiffness plus(BendingStiffness other) {
         Objects.requireNonNull(other, "other");
-        return new BendingStiffness(Checks.inRange("sum", newtonSquareMetres + other.newtonSquareMetres));
+        return new BendingStiffness(Checks.inRange("other", newtonSquareMetres + other.newtonSquareMetres));
     }
 
     /**
@@ -101,7 +101,7 @@ public final class BendingStiffness implements Comparable<BendingStiffness> {
      */
     public BendingStiffness minus(BendingStiffness other) {
         Objects.requireNonNull(other, "other");
-        return new BendingStiffness(Checks.inRange("difference", newtonSquareMetres - other.newtonSquareMetres));
+        return new BendingStiffness(Checks.inRange("other", newtonSquareMetres - other.newtonSquareMetres));
     }
 
     /**
@@ -113,7 +113,7 @@ public final class BendingStiffness implements Comparable<BendingStiffness> {
      * @throws ArithmeticException if it is out of range
      */
     public BendingStiffness scaledBy(double ratio) {
-        return new BendingStiffness(Checks.inRange("product", newtonSquareMetres * Checks.finite("ratio", ratio)));
+        return new BendingStiffness(Checks.inRange("ratio", newtonSquareMetres * Checks.finite("ratio", ratio)));
     }
 
     /**
@@ -126,7 +126,7 @@ public final class BendingStiffness implements Comparable<BendingStiffness> {
      */
     public double ratioTo(BendingStiffness other) {
         Objects.requireNonNull(other, "other");
-        return Checks.inRange("ratio", newtonSquareMetres / Checks.divisor("other", other.newtonSquareMetres, other));
+        return Checks.inRange("other", newtonSquareMetres / Checks.divisor("other", other.newtonSquareMetres, other));
     }
 
     @Override

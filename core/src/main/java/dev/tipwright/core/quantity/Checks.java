@@ -31,6 +31,31 @@ final class Checks {
         return (long) steps;
     }
 
+    static long sum(String name, long a, long b) {
+        long sum = a + b;
+        if (((a ^ sum) & (b ^ sum)) < 0) {
+            throw new ArithmeticException(name + " leads out of range, was " + b);
+        }
+        return sum;
+    }
+
+    static long difference(String name, long a, long b) {
+        long difference = a - b;
+        if (((a ^ b) & (a ^ difference)) < 0) {
+            throw new ArithmeticException(name + " leads out of range, was " + b);
+        }
+        return difference;
+    }
+
+    static long product(String name, long a, long b) {
+        long high = Math.multiplyHigh(a, b);
+        long low = a * b;
+        if (high != low >> 63) {
+            throw new ArithmeticException(name + " leads out of range, was " + b);
+        }
+        return low;
+    }
+
     static void atLeastZero(String name, long value) {
         notNegative(name, value, value);
     }

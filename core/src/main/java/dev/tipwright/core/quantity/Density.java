@@ -89,7 +89,7 @@ public final class Density implements Comparable<Density> {
      */
     public Density plus(Density other) {
         Objects.requireNonNull(other, "other");
-        return new Density(Checks.inRange("sum", gramsPerCubicCentimetre + other.gramsPerCubicCentimetre));
+        return new Density(Checks.inRange("other", gramsPerCubicCentimetre + other.gramsPerCubicCentimetre));
     }
 
     /**
@@ -101,7 +101,7 @@ public final class Density implements Comparable<Density> {
      */
     public Density minus(Density other) {
         Objects.requireNonNull(other, "other");
-        return new Density(Checks.inRange("difference", gramsPerCubicCentimetre - other.gramsPerCubicCentimetre));
+        return new Density(Checks.inRange("other", gramsPerCubicCentimetre - other.gramsPerCubicCentimetre));
     }
 
     /**
@@ -113,7 +113,7 @@ public final class Density implements Comparable<Density> {
      * @throws ArithmeticException if it is out of range
      */
     public Density scaledBy(double ratio) {
-        return new Density(Checks.inRange("product", gramsPerCubicCentimetre * Checks.finite("ratio", ratio)));
+        return new Density(Checks.inRange("ratio", gramsPerCubicCentimetre * Checks.finite("ratio", ratio)));
     }
 
     /**

@@ -113,7 +113,7 @@ public final class FirstMoment implements Comparable<FirstMoment> {
      */
     public FirstMoment plus(FirstMoment other) {
         Objects.requireNonNull(other, "other");
-        return new FirstMoment(Checks.inRange("sum", gramMillimetres + other.gramMillimetres));
+        return new FirstMoment(Checks.inRange("other", gramMillimetres + other.gramMillimetres));
     }
 
     /**
@@ -125,7 +125,7 @@ public final class FirstMoment implements Comparable<FirstMoment> {
      */
     public FirstMoment minus(FirstMoment other) {
         Objects.requireNonNull(other, "other");
-        return new FirstMoment(Checks.inRange("difference", gramMillimetres - other.gramMillimetres));
+        return new FirstMoment(Checks.inRange("other", gramMillimetres - other.gramMillimetres));
     }
 
     /**
@@ -137,7 +137,7 @@ public final class FirstMoment implements Comparable<FirstMoment> {
      * @throws ArithmeticException if it is out of range
      */
     public FirstMoment scaledBy(double ratio) {
-        return new FirstMoment(Checks.inRange("product", gramMillimetres * Checks.finite("ratio", ratio)));
+        return new FirstMoment(Checks.inRange("ratio", gramMillimetres * Checks.finite("ratio", ratio)));
     }
 
     /**
@@ -150,7 +150,7 @@ public final class FirstMoment implements Comparable<FirstMoment> {
      */
     public double ratioTo(FirstMoment other) {
         Objects.requireNonNull(other, "other");
-        return Checks.inRange("ratio", gramMillimetres / Checks.divisor("other", other.gramMillimetres, other));
+        return Checks.inRange("other", gramMillimetres / Checks.divisor("other", other.gramMillimetres, other));
     }
 
     /**
@@ -163,8 +163,8 @@ public final class FirstMoment implements Comparable<FirstMoment> {
      */
     public Length over(Mass mass) {
         Objects.requireNonNull(mass, "mass");
-        return Length.ofMillimetres(
-                Checks.inRange("mass", gramMillimetres / Checks.divisor("mass", mass.grams(), mass)));
+        double millimetres = gramMillimetres / Checks.divisor("mass", mass.grams(), mass);
+        return Length.ofNanometres(Checks.toGrid("mass", Checks.inRange("mass", millimetres), 1e6));
     }
 
     /**
@@ -177,8 +177,11 @@ public final class FirstMoment implements Comparable<FirstMoment> {
      */
     public Mass over(Length distance) {
         Objects.requireNonNull(distance, "distance");
-        return Mass.ofGrams(Checks.inRange(
-                "distance", gramMillimetres / Checks.divisor("distance", distance.millimetres(), distance)));
+        return Mass.ofPicograms(Checks.toGrid(
+                "distance",
+                Checks.inRange(
+                        "distance", gramMillimetres / Checks.divisor("distance", distance.millimetres(), distance)),
+                1e12));
     }
 
     @Override

@@ -88,7 +88,7 @@ public final class Frequency implements Comparable<Frequency> {
      */
     public Frequency plus(Frequency other) {
         Objects.requireNonNull(other, "other");
-        return new Frequency(Checks.inRange("sum", perMinute + other.perMinute));
+        return new Frequency(Checks.inRange("other", perMinute + other.perMinute));
     }
 
     /**
@@ -100,7 +100,7 @@ public final class Frequency implements Comparable<Frequency> {
      */
     public Frequency minus(Frequency other) {
         Objects.requireNonNull(other, "other");
-        return new Frequency(Checks.inRange("difference", perMinute - other.perMinute));
+        return new Frequency(Checks.inRange("other", perMinute - other.perMinute));
     }
 
     /**
@@ -112,7 +112,7 @@ public final class Frequency implements Comparable<Frequency> {
      * @throws ArithmeticException if it is out of range
      */
     public Frequency scaledBy(double ratio) {
-        return new Frequency(Checks.inRange("product", perMinute * Checks.finite("ratio", ratio)));
+        return new Frequency(Checks.inRange("ratio", perMinute * Checks.finite("ratio", ratio)));
     }
 
     /**
@@ -125,7 +125,7 @@ public final class Frequency implements Comparable<Frequency> {
      */
     public double ratioTo(Frequency other) {
         Objects.requireNonNull(other, "other");
-        return Checks.inRange("ratio", perMinute / Checks.divisor("other", other.perMinute, other));
+        return Checks.inRange("other", perMinute / Checks.divisor("other", other.perMinute, other));
     }
 
     @Override

@@ -116,7 +116,7 @@ public final class Inertia implements Comparable<Inertia> {
      */
     public Inertia plus(Inertia other) {
         Objects.requireNonNull(other, "other");
-        return new Inertia(Checks.inRange("sum", kilogramSquareCentimetres + other.kilogramSquareCentimetres));
+        return new Inertia(Checks.inRange("other", kilogramSquareCentimetres + other.kilogramSquareCentimetres));
     }
 
     /**
@@ -128,7 +128,7 @@ public final class Inertia implements Comparable<Inertia> {
      */
     public Inertia minus(Inertia other) {
         Objects.requireNonNull(other, "other");
-        return new Inertia(Checks.inRange("difference", kilogramSquareCentimetres - other.kilogramSquareCentimetres));
+        return new Inertia(Checks.inRange("other", kilogramSquareCentimetres - other.kilogramSquareCentimetres));
     }
 
     /**
@@ -140,7 +140,7 @@ public final class Inertia implements Comparable<Inertia> {
      * @throws ArithmeticException if it is out of range
      */
     public Inertia scaledBy(double ratio) {
-        return new Inertia(Checks.inRange("product", kilogramSquareCentimetres * Checks.finite("ratio", ratio)));
+        return new Inertia(Checks.inRange("ratio", kilogramSquareCentimetres * Checks.finite("ratio", ratio)));
     }
 
     /**

@@ -118,12 +118,12 @@ public final class Length implements Comparable<Length> {
         Checks.atLeastZero("whole", whole);
         Checks.atLeastZero("numerator", numerator);
         Checks.aboveZero("denominator", denominator);
-        long parts = Math.multiplyExact(numerator, PER_INCH);
+        long parts = Checks.product("numerator", PER_INCH, numerator);
         if (parts % denominator != 0) {
             throw new IllegalArgumentException(
                     "denominator must divide " + numerator + " in into whole nanometres, was " + denominator);
         }
-        return ofNanometres(Math.addExact(Math.multiplyExact(whole, PER_INCH), parts / denominator));
+        return ofNanometres(Checks.sum("whole", parts / denominator, Checks.product("whole", PER_INCH, whole)));
     }
 
     /**
@@ -205,7 +205,7 @@ public final class Length implements Comparable<Length> {
      */
     public Length plus(Length other) {
         Objects.requireNonNull(other, "other");
-        return ofNanometres(Math.addExact(nanometres, other.nanometres));
+        return ofNanometres(Checks.sum("other", nanometres, other.nanometres));
     }
 
     /**
@@ -217,7 +217,7 @@ public final class Length implements Comparable<Length> {
      */
     public Length minus(Length other) {
         Objects.requireNonNull(other, "other");
-        return ofNanometres(Math.subtractExact(nanometres, other.nanometres));
+        return ofNanometres(Checks.difference("other", nanometres, other.nanometres));
     }
 
     /**
@@ -228,7 +228,7 @@ public final class Length implements Comparable<Length> {
      * @throws ArithmeticException if it is out of range
      */
     public Length times(long factor) {
-        return ofNanometres(Math.multiplyExact(nanometres, factor));
+        return ofNanometres(Checks.product("factor", nanometres, factor));
     }
 
     /**

@@ -108,7 +108,7 @@ public final class LineDensity implements Comparable<LineDensity> {
      */
     public LineDensity plus(LineDensity other) {
         Objects.requireNonNull(other, "other");
-        return new LineDensity(Checks.inRange("sum", gramsPerMillimetre + other.gramsPerMillimetre));
+        return new LineDensity(Checks.inRange("other", gramsPerMillimetre + other.gramsPerMillimetre));
     }
 
     /**
@@ -120,7 +120,7 @@ public final class LineDensity implements Comparable<LineDensity> {
      */
     public LineDensity minus(LineDensity other) {
         Objects.requireNonNull(other, "other");
-        return new LineDensity(Checks.inRange("difference", gramsPerMillimetre - other.gramsPerMillimetre));
+        return new LineDensity(Checks.inRange("other", gramsPerMillimetre - other.gramsPerMillimetre));
     }
 
     /**
@@ -132,7 +132,7 @@ public final class LineDensity implements Comparable<LineDensity> {
      * @throws ArithmeticException if it is out of range
      */
     public LineDensity scaledBy(double ratio) {
-        return new LineDensity(Checks.inRange("product", gramsPerMillimetre * Checks.finite("ratio", ratio)));
+        return new LineDensity(Checks.inRange("ratio", gramsPerMillimetre * Checks.finite("ratio", ratio)));
     }
 
     /**
@@ -145,7 +145,7 @@ public final class LineDensity implements Comparable<LineDensity> {
      */
     public double ratioTo(LineDensity other) {
         Objects.requireNonNull(other, "other");
-        return Checks.inRange("ratio", gramsPerMillimetre / Checks.divisor("other", other.gramsPerMillimetre, other));
+        return Checks.inRange("other", gramsPerMillimetre / Checks.divisor("other", other.gramsPerMillimetre, other));
     }
 
     @Override

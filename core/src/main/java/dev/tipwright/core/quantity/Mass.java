@@ -150,7 +150,7 @@ public final class Mass implements Comparable<Mass> {
      */
     public Mass plus(Mass other) {
         Objects.requireNonNull(other, "other");
-        return ofPicograms(Math.addExact(picograms, other.picograms));
+        return ofPicograms(Checks.sum("other", picograms, other.picograms));
     }
 
     /**
@@ -162,7 +162,7 @@ public final class Mass implements Comparable<Mass> {
      */
     public Mass minus(Mass other) {
         Objects.requireNonNull(other, "other");
-        return ofPicograms(Math.subtractExact(picograms, other.picograms));
+        return ofPicograms(Checks.difference("other", picograms, other.picograms));
     }
 
     /**
@@ -173,7 +173,7 @@ public final class Mass implements Comparable<Mass> {
      * @throws ArithmeticException if it is out of range
      */
     public Mass times(long factor) {
-        return ofPicograms(Math.multiplyExact(picograms, factor));
+        return ofPicograms(Checks.product("factor", picograms, factor));
     }
 
     /**

@@ -124,7 +124,7 @@ public enum Notation {
             case HUNDREDTHS_OF_MILLIMETRE -> BigDecimal.valueOf(steps, 2).toPlainString() + " mm";
             case MICROMETRES -> BigDecimal.valueOf(steps, 3).toPlainString() + " mm";
         };
-        return new Printed(text, Length.ofNanometres(Math.multiplyExact(steps, step)), length);
+        return new Printed(text, Length.ofNanometres(Checks.product("length", step, steps)), length);
     }
 
     private long steps(long nanometres, Rounding rounding) {

@@ -116,7 +116,7 @@ public final class Stress implements Comparable<Stress> {
      */
     public Stress plus(Stress other) {
         Objects.requireNonNull(other, "other");
-        return new Stress(Checks.inRange("sum", megapascals + other.megapascals));
+        return new Stress(Checks.inRange("other", megapascals + other.megapascals));
     }
 
     /**
@@ -128,7 +128,7 @@ public final class Stress implements Comparable<Stress> {
      */
     public Stress minus(Stress other) {
         Objects.requireNonNull(other, "other");
-        return new Stress(Checks.inRange("difference", megapascals - other.megapascals));
+        return new Stress(Checks.inRange("other", megapascals - other.megapascals));
     }
 
     /**
@@ -140,7 +140,7 @@ public final class Stress implements Comparable<Stress> {
      * @throws ArithmeticException if it is out of range
      */
     public Stress scaledBy(double ratio) {
-        return new Stress(Checks.inRange("product", megapascals * Checks.finite("ratio", ratio)));
+        return new Stress(Checks.inRange("ratio", megapascals * Checks.finite("ratio", ratio)));
     }
 
     /**
@@ -153,7 +153,7 @@ public final class Stress implements Comparable<Stress> {
      */
     public double ratioTo(Stress other) {
         Objects.requireNonNull(other, "other");
-        return Checks.inRange("ratio", megapascals / Checks.divisor("other", other.megapascals, other));
+        return Checks.inRange("other", megapascals / Checks.divisor("other", other.megapascals, other));
     }
 
     @Override

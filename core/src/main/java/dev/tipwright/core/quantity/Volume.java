@@ -112,7 +112,7 @@ public final class Volume implements Comparable<Volume> {
      */
     public Volume plus(Volume other) {
         Objects.requireNonNull(other, "other");
-        return new Volume(Checks.inRange("sum", cubicMillimetres + other.cubicMillimetres));
+        return new Volume(Checks.inRange("other", cubicMillimetres + other.cubicMillimetres));
     }
 
     /**
@@ -124,7 +124,7 @@ public final class Volume implements Comparable<Volume> {
      */
     public Volume minus(Volume other) {
         Objects.requireNonNull(other, "other");
-        return new Volume(Checks.inRange("difference", cubicMillimetres - other.cubicMillimetres));
+        return new Volume(Checks.inRange("other", cubicMillimetres - other.cubicMillimetres));
     }
 
     /**
@@ -136,7 +136,7 @@ public final class Volume implements Comparable<Volume> {
      * @throws ArithmeticException if it is out of range
      */
     public Volume scaledBy(double ratio) {
-        return new Volume(Checks.inRange("product", cubicMillimetres * Checks.finite("ratio", ratio)));
+        return new Volume(Checks.inRange("ratio", cubicMillimetres * Checks.finite("ratio", ratio)));
     }
 
     /**
@@ -149,7 +149,7 @@ public final class Volume implements Comparable<Volume> {
      */
     public double ratioTo(Volume other) {
         Objects.requireNonNull(other, "other");
-        return Checks.inRange("ratio", cubicMillimetres / Checks.divisor("other", other.cubicMillimetres, other));
+        return Checks.inRange("other", cubicMillimetres / Checks.divisor("other", other.cubicMillimetres, other));
     }
 
     /**

@@ -51,7 +51,7 @@ public record TipTrim(
         Require.notNegative("chart", chart);
         Require.given("bottomToGround", bottomToGround);
         Require.positive("boreDepth", boreDepth);
-        Require.between("insertion", insertion, Length.ZERO, boreDepth);
+        Require.atMost("insertion", Require.notNegative("insertion", insertion), "boreDepth", boreDepth);
         Require.given("groundReference", groundReference);
         Require.notNegative("kerf", kerf);
     }

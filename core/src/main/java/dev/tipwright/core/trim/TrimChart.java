@@ -33,6 +33,8 @@ public record TrimChart(List<Row> rows, Length groundReference) {
         Require.between("groundReference", groundReference, Length.ofMillimetres(-200), Length.ofMillimetres(200));
     }
 
+    private static final Length LONGEST = Length.ofMillimetres(1000);
+
     /**
      * One row of a chart.
      *
@@ -52,7 +54,7 @@ public record TrimChart(List<Row> rows, Length groundReference) {
         public Row {
             Require.label("club", club);
             Require.label("blank", blank);
-            Require.between("trim", trim, Length.ZERO, Length.ofMillimetres(1000));
+            Require.between("trim", trim, Length.ZERO, LONGEST);
         }
     }
 
@@ -68,9 +70,10 @@ public record TrimChart(List<Row> rows, Length groundReference) {
      */
     public static TrimChart stepped(
             String blank, List<String> clubs, Length first, Length step, Length groundReference) {
-        Require.notNegative("first", first);
-        Require.notNegative("step", step);
-        List<String> labels = Require.someOf("clubs", clubs);
+        Require.label("blank", blank);
+        Require.between("first", first, Length.ZERO, LONGEST);
+        Require.between("step", step, Length.ZERO, LONGEST);
+        List<String> labels = Require.distinct("clubs", Require.someOf("clubs", clubs), club -> club);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < labels.size(); i++) {
             rows.add(new Row(labels.get(i), blank, first.plus(step.times(i))));

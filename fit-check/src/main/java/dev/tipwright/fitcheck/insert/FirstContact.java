@@ -46,7 +46,7 @@ public record FirstContact(Length insertion, Length tipStation, Kind kind) {
      */
     public FirstContact {
         Require.notNegative("insertion", insertion);
-        Require.between("tipStation", tipStation, Length.ZERO, insertion);
+        Require.atMost("tipStation", Require.notNegative("tipStation", tipStation), "insertion", insertion);
         Require.given("kind", kind);
     }
 

@@ -111,7 +111,11 @@ public record MaterialRemoval(
                 .between(0, length)
                 .mirrored(length)
                 .plus(-clearance.millimetres());
-        Require.that(room.value(room.least()) > 0, "clearance", "must be less than the bore is wide", clearance);
+        Require.that(
+                room.value(room.least()) > 0,
+                "clearance",
+                "must be less than the bore is wide over the insertion",
+                clearance);
         Polyline widest = tip.outsideOver(length, Polyline.Diameter.GREATEST);
         Polyline finished = widest.plus(finish, -2).min(room);
         Polyline outside = tip.outsideOver(length, Polyline.Diameter.MEAN);

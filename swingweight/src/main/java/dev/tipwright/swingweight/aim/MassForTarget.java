@@ -21,6 +21,8 @@ public final class MassForTarget {
     /** Nearer to the fulcrum than this no mass a club can carry changes a reading. */
     private static final Length SHORTEST_ARM = Length.ofMillimetres(1);
 
+    private static final Length FARTHEST = Length.ofMillimetres(3000);
+
     private MassForTarget() {}
 
     /**
@@ -37,7 +39,7 @@ public final class MassForTarget {
         Require.given("balance", balance);
         Require.given("scale", scale);
         Require.given("wanted", wanted);
-        Require.given("fromTop", fromTop);
+        Require.between("fromTop", fromTop, FARTHEST.negated(), FARTHEST);
         Length arm = fromTop.minus(scale.fulcrum());
         if (arm.abs().lessThan(SHORTEST_ARM)) {
             return Optional.empty();

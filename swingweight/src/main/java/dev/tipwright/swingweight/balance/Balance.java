@@ -89,6 +89,7 @@ public record Balance(List<BalancePart> parts) {
      * @return positive where the head goes down
      */
     public FirstMoment momentAbout(Length fulcrum) {
+        Require.given("fulcrum", fulcrum);
         return moment().minus(total().at(fulcrum));
     }
 

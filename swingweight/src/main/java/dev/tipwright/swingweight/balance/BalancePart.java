@@ -55,6 +55,7 @@ public record BalancePart(String label, Mass mass, FirstMoment moment, Inertia i
      * @return positive where it pulls the head down
      */
     public FirstMoment about(Length fulcrum) {
+        Require.given("fulcrum", fulcrum);
         return moment.minus(mass.at(fulcrum));
     }
 }

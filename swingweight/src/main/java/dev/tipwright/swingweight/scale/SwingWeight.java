@@ -16,7 +16,7 @@ public record SwingWeight(double points) implements Comparable<SwingWeight> {
      * @param points above the zero of the scale; -1e9 to 1e9
      */
     public SwingWeight {
-        Require.that(Math.abs(points) <= 1e9, "points", "must be from -1e9 to 1e9", points);
+        Require.that(inRange(points), "points", "must be from -1e9 to 1e9", points);
         points = points + 0.0;
     }
 
@@ -28,6 +28,7 @@ public record SwingWeight(double points) implements Comparable<SwingWeight> {
      * @throws IllegalArgumentException if the sum is out of range
      */
     public SwingWeight plus(double more) {
+        Require.that(inRange(points + more), "more", "must leave the sum from -1e9 to 1e9", more);
         return new SwingWeight(points + more);
     }
 
@@ -40,6 +41,10 @@ public record SwingWeight(double points) implements Comparable<SwingWeight> {
     public double over(SwingWeight other) {
         Require.given("other", other);
         return points - other.points;
+    }
+
+    static boolean inRange(double points) {
+        return Math.abs(points) <= 1e9;
     }
 
     @Override

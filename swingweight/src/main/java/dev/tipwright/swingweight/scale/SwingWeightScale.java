@@ -74,7 +74,9 @@ public record SwingWeightScale(
      */
     public SwingWeight read(FirstMoment moment) {
         Require.given("moment", moment);
-        return new SwingWeight(moment.minus(zero).ratioTo(perPoint));
+        double points = moment.minus(zero).ratioTo(perPoint);
+        Require.that(SwingWeight.inRange(points), "moment", "must read from -1e9 to 1e9 points", moment);
+        return new SwingWeight(points);
     }
 
     /**

@@ -207,6 +207,9 @@ class MassForTargetTest {
         missing("scale", () -> MassForTarget.at(club, null, d0, Length.ZERO));
         missing("wanted", () -> MassForTarget.at(club, SCALE, null, Length.ZERO));
         missing("fromTop", () -> MassForTarget.at(club, SCALE, d0, null));
+        refused(
+                "fromTop must be from -3000 mm to 3000 mm, was 3000.000001 mm",
+                () -> MassForTarget.at(club, SCALE, d0, Length.ofNanometres(3_000_000_001L)));
         missing("balance", () -> MassForTarget.ofHead(null, SCALE, d0));
         missing("build", () -> MassForTarget.fromStock(null, SCALE, d0, List.of()));
         missing("scale", () -> MassForTarget.fromStock(build, null, d0, List.of()));

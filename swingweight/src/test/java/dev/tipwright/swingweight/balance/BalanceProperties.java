@@ -163,6 +163,8 @@ class BalanceProperties {
         missing("build", () -> Balance.of(null));
         missing("label", () -> nothing.part(null));
         missing("part", () -> nothing.plus(null));
+        missing("fulcrum", () -> nothing.momentAbout(null));
+        missing("fulcrum", () -> gram.about(null));
         missing("mass", () -> BalancePart.at("x", null, Length.ZERO));
         missing("fromTop", () -> BalancePart.at("x", Mass.ZERO, null));
         missing("mass", () -> new BalancePart("x", null, FirstMoment.ZERO, Inertia.ZERO));

@@ -3,6 +3,7 @@ package dev.tipwright.core.internal.arg;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -62,6 +63,18 @@ public final class Require {
             }
         }
         return List.copyOf(list);
+    }
+
+    /**
+     * An immutable list of an array without null elements.
+     *
+     * @param name of the argument
+     * @param array its value
+     * @param <T> element type
+     * @return the list
+     */
+    public static <T> List<T> all(String name, T[] array) {
+        return list(name, Arrays.asList(given(name, array)));
     }
 
     /**
@@ -158,6 +171,24 @@ public final class Require {
             throw new IllegalArgumentException(name + " must not be negative, was " + mass);
         }
         return mass;
+    }
+
+    /**
+     * A value no greater than another argument.
+     *
+     * @param name of the argument
+     * @param value its value
+     * @param limitName name of the other argument
+     * @param limit value of the other
+     * @param <T> a type with an order
+     * @return the value
+     */
+    public static <T extends Comparable<T>> T atMost(String name, T value, String limitName, T limit) {
+        if (given(name, value).compareTo(given(limitName, limit)) > 0) {
+            throw new IllegalArgumentException(
+                    name + " must be at most " + limitName + ", " + limit + ", was " + value);
+        }
+        return value;
     }
 
     /**

@@ -1,0 +1,66 @@
+package dev.tipwright.examples.read;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.length.LengthPlan;
+import dev.tipwright.core.part.TipWeight;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.trim.TrimChart;
+import dev.tipwright.fitcheck.FitTarget;
+import dev.tipwright.swingweight.aim.SwingWeightTargets;
+import java.util.List;
+
+/**
+ * A job as it comes to the bench: clubs with no work on them yet, and what is wanted of them.
+ *
+ * @param clubs parts, and what is to be attached
+ * @param charts tip trim charts, one for each height of the bore that a chart assumes
+ * @param kerf of the cut-off wheel
+ * @param fit wanted clearance and this shop's limits
+ * @param lengths wanted playing lengths
+ * @param swingWeights the scale, and what each club is to read on it
+ * @param tipWeights the stock
+ * @param instruments what things were measured with
+ */
+public record Job(
+        ClubSet clubs,
+        List<TrimChart> charts,
+        Length kerf,
+        FitTarget fit,
+        LengthPlan lengths,
+        SwingWeightTargets swingWeights,
+        List<TipWeight> tipWeights,
+        List<Instrument> instruments) {
+
+    /**
+     * Keeps copies of the lists.
+     *
+     * @param clubs parts, and what is to be attached
+     * @param charts tip trim charts, one for each height of the bore that a chart assumes
+     * @param kerf of the cut-off wheel
+     * @param fit wanted clearance and this shop's limits
+     * @param lengths wanted playing lengths
+     * @param swingWeights the scale, and what each club is to read on it
+     * @param tipWeights the stock
+     * @param instruments what things were measured with
+     */
+    public Job {
+        charts = List.copyOf(charts);
+        tipWeights = List.copyOf(tipWeights);
+        instruments = List.copyOf(instruments);
+    }
+
+    /**
+     * The chart for a club: shafts of two models in one job have two charts.
+     *
+     * @param build the club
+     * @return the chart that has a trim for it, or else the first
+     */
+    public TrimChart chartOf(Build build) {
+        String blank = build.parts().shaft().blank().label();
+        return charts.stream()
+                .filter(chart -> chart.trim(build.label(), blank).isPresent())
+                .findFirst()
+                .orElse(charts.get(0));
+    }
+}

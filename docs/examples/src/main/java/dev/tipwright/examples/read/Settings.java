@@ -1,0 +1,140 @@
+package dev.tipwright.examples.read;
+
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.part.Adhesive;
+import dev.tipwright.core.part.Attachment;
+import dev.tipwright.core.part.Ferrule;
+import dev.tipwright.core.part.GripTape;
+import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.fitcheck.FitTarget;
+import dev.tipwright.swingweight.scale.SwingWeightScale;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** What holds for the whole job: {@code job.csv}, whose lines are taken together as one row, a column for each setting. */
+final class Settings {
+    private static final String LETTERS = "ABCDEFG";
+    private static final int LETTERS_BELOW_D = 3;
+    private static final List<String> KNOWN = List.of(
+            "wanted clearance",
+            "kerf",
+            "least insertion",
+            "least structural wall",
+            "ferrule mass",
+            "ferrule bore",
+            "ferrule length",
+            "ferrule centre above mouth",
+            "adhesive mass",
+            "adhesive centre",
+            "tape mass",
+            "tape centre from top",
+            "scale fulcrum",
+            "scale zero d0",
+            "scale moment in a point",
+            "scale points in a letter");
+
+    private final Sheet sheet;
+    private final Problems problems;
+    private final Map<String, Cell> cells = new LinkedHashMap<>();
+
+    private Settings(Sheet sheet, Problems problems) {
+        this.sheet = sheet;
+        this.problems = problems;
+    }
+
+    static Settings read(Path folder, Problems problems) {
+        Settings settings = new Settings(Sheet.read(folder, Table.JOB, problems), problems);
+        settings.sheet.rows().forEach(settings::add);
+        if (settings.sheet.whole()) {
+            KNOWN.forEach(name -> settings.cells.putIfAbsent(name, new Cell(Table.JOB.file(), 0, name, "")));
+        }
+        return settings;
+    }
+
+    private void add(Row row) {
+        String name = row.cell("setting").text().toLowerCase(Locale.ROOT);
+        if (!KNOWN.contains(name)) {
+            row.problem("setting", "one of " + String.join(", ", KNOWN));
+        } else if (cells.containsKey(name)) {
+            row.problem("setting", "each setting once");
+        } else {
+            Cell value = row.cell("value");
+            cells.put(name, new Cell(value.file(), value.line(), name, value.text()));
+        }
+    }
+
+    /** The settings as a row of their own for each thing they describe, so that a problem with one hides none of another. */
+    private Row row() {
+        return new Row(new Cell(Table.JOB.file(), 0, "", ""), cells, problems);
+    }
+
+    Length kerf() {
+        return row().read("kerf", Limits.KERF);
+    }
+
+    FitTarget fit() {
+        Row row = row();
+        return new FitTarget(
+                row.read("wanted clearance", Limits.CLEARANCE),
+                row.readIfAny("least insertion", Limits.INSERTION)
+                        .map(Reading::measured)
+                        .orElse(Reading.unknown("the makers of head and adhesive")),
+                row.readIfAny("least structural wall", Limits.WALL)
+                        .map(Reading::measured)
+                        .orElse(Reading.unknown("the shaft's maker")));
+    }
+
+    /** The scale is given by its reading D0; the library counts from A0, three letters below. */
+    Optional<SwingWeightScale> scale() {
+        Row row = row();
+        Length fulcrum = row.read("scale fulcrum", Limits.FULCRUM);
+        FirstMoment zero = row.read("scale zero d0", Limits.SCALE_ZERO);
+        FirstMoment point = row.read("scale moment in a point", Limits.SCALE_POINT);
+        double letter = row.read("scale points in a letter", Limits.LETTER);
+        row.require(letter == Math.rint(letter), "scale points in a letter", "a whole number of points");
+        return row.make(() -> new SwingWeightScale(
+                fulcrum, zero.minus(point.scaledBy(LETTERS_BELOW_D * letter)), point, LETTERS, (int) letter));
+    }
+
+    /** What goes on every club. A ferrule, an adhesive or a tape of which nothing is said is not used. */
+    List<Attachment> attached() {
+        List<Attachment> attached = new ArrayList<>();
+        if (anyOf("ferrule ")) {
+            ferrule().ifPresent(attached::add);
+        }
+        if (anyOf("adhesive ")) {
+            Row row = row();
+            Mass mass = row.read("adhesive mass", Limits.SMALL_MASS);
+            row.choice("adhesive centre", "half the insertion");
+            row.make(() -> new Adhesive("adhesive", mass)).ifPresent(attached::add);
+        }
+        if (anyOf("tape ")) {
+            Row row = row();
+            Mass mass = row.read("tape mass", Limits.SMALL_MASS);
+            Length centre = row.read("tape centre from top", Limits.TAPE_CENTRE);
+            row.make(() -> new GripTape("tape", mass, centre)).ifPresent(attached::add);
+        }
+        return attached;
+    }
+
+    private Optional<Ferrule> ferrule() {
+        Row row = row();
+        Mass mass = row.read("ferrule mass", Limits.SMALL_MASS);
+        Length bore = row.read("ferrule bore", Limits.TIP_DIAMETER);
+        Length length = row.read("ferrule length", Limits.FERRULE);
+        Length centre = row.read("ferrule centre above mouth", Limits.FERRULE_CENTRE);
+        row.require(!centre.moreThan(length), "ferrule centre above mouth", "no more than the length of the ferrule");
+        return row.make(() -> new Ferrule("ferrule", mass, bore, length, centre));
+    }
+
+    private boolean anyOf(String start) {
+        return cells.values().stream().anyMatch(cell -> cell.column().startsWith(start) && !cell.blank());
+    }
+}

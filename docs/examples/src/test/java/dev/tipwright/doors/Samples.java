@@ -1,0 +1,522 @@
+package dev.tipwright.doors;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.club.Parts;
+import dev.tipwright.core.club.Seat;
+import dev.tipwright.core.club.Stop;
+import dev.tipwright.core.club.TipWork;
+import dev.tipwright.core.club.Work;
+import dev.tipwright.core.evidence.Assumption;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.FindingCode;
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
+import dev.tipwright.core.length.CutToLength;
+import dev.tipwright.core.length.CutToLengthStep;
+import dev.tipwright.core.length.LengthMeasure;
+import dev.tipwright.core.length.LengthPlan;
+import dev.tipwright.core.length.LengthTarget;
+import dev.tipwright.core.mass.RemovedMaterial;
+import dev.tipwright.core.mass.ShaftCut;
+import dev.tipwright.core.part.Adhesive;
+import dev.tipwright.core.part.Anchor;
+import dev.tipwright.core.part.Attachment;
+import dev.tipwright.core.part.Blank;
+import dev.tipwright.core.part.ClubKind;
+import dev.tipwright.core.part.Counterweight;
+import dev.tipwright.core.part.Extension;
+import dev.tipwright.core.part.Ferrule;
+import dev.tipwright.core.part.Finish;
+import dev.tipwright.core.part.Grip;
+import dev.tipwright.core.part.GripSize;
+import dev.tipwright.core.part.GripTape;
+import dev.tipwright.core.part.Hand;
+import dev.tipwright.core.part.Head;
+import dev.tipwright.core.part.HeadCentre;
+import dev.tipwright.core.part.HeadGeometry;
+import dev.tipwright.core.part.HeadMass;
+import dev.tipwright.core.part.Hosel;
+import dev.tipwright.core.part.LineDensityProfile;
+import dev.tipwright.core.part.OtherMass;
+import dev.tipwright.core.part.Place;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftFlex;
+import dev.tipwright.core.part.ShaftMass;
+import dev.tipwright.core.part.ShaftMaterial;
+import dev.tipwright.core.part.ShaftModel;
+import dev.tipwright.core.part.ShaftSection;
+import dev.tipwright.core.part.Shim;
+import dev.tipwright.core.part.SoleShape;
+import dev.tipwright.core.part.StiffnessShape;
+import dev.tipwright.core.part.TipWeight;
+import dev.tipwright.core.part.Wall;
+import dev.tipwright.core.plan.ClubFinding;
+import dev.tipwright.core.plan.JobPlan;
+import dev.tipwright.core.plan.JobPlanner;
+import dev.tipwright.core.plan.Operation;
+import dev.tipwright.core.plan.SetReview;
+import dev.tipwright.core.plan.StepOutcome;
+import dev.tipwright.core.plan.StepReport;
+import dev.tipwright.core.plan.WorkStep;
+import dev.tipwright.core.profile.Bore;
+import dev.tipwright.core.profile.BoreEnd;
+import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.GaugePin;
+import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.ThicknessProfile;
+import dev.tipwright.core.quantity.Angle;
+import dev.tipwright.core.quantity.Area;
+import dev.tipwright.core.quantity.BendingStiffness;
+import dev.tipwright.core.quantity.Density;
+import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Frequency;
+import dev.tipwright.core.quantity.Inertia;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.LineDensity;
+import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.quantity.Notation;
+import dev.tipwright.core.quantity.Stress;
+import dev.tipwright.core.quantity.Volume;
+import dev.tipwright.core.trim.TipTrim;
+import dev.tipwright.core.trim.TipTrimStep;
+import dev.tipwright.core.trim.TrimChart;
+import dev.tipwright.core.trim.TrimCode;
+import dev.tipwright.fitcheck.FitTarget;
+import dev.tipwright.fitcheck.StockReview;
+import dev.tipwright.fitcheck.TipFit;
+import dev.tipwright.fitcheck.TipFitStep;
+import dev.tipwright.fitcheck.insert.Clearance;
+import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.TipSection;
+import dev.tipwright.swingweight.ClubBalance;
+import dev.tipwright.swingweight.ShaftReview;
+import dev.tipwright.swingweight.SwingWeightStep;
+import dev.tipwright.swingweight.aim.SwingWeightTarget;
+import dev.tipwright.swingweight.aim.SwingWeightTargets;
+import dev.tipwright.swingweight.balance.Balance;
+import dev.tipwright.swingweight.balance.BalancePart;
+import dev.tipwright.swingweight.scale.SwingWeight;
+import dev.tipwright.swingweight.scale.SwingWeightScale;
+import java.lang.reflect.Executable;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * One good value for every type that crosses the public API, invented for the tests: the registry that the bad-argument test and the
+ * documentation snippets draw on. A type without one fails the test that needs it.
+ */
+public final class Samples {
+
+    private static final Map<String, Object> GOOD = new LinkedHashMap<>();
+
+    /** Where any good value will not do: by the class it is given to and the name of the argument, or by the name alone. */
+    private static final Map<String, Object> BY_NAME = Map.ofEntries(
+            Map.entry("letters", "ABCDEFG"),
+            Map.entry("designation", "D2"),
+            Map.entry("clearance", in(".004")),
+            Map.entry("read", in("2")),
+            Map.entry("outside", in("1.05")),
+            Map.entry("boreDepth", in("1.25")),
+            Map.entry("ClubSet.label", "6"),
+            Map.entry("JobPlan.label", "6"),
+            Map.entry("ShaftModel.label", "mid"),
+            Map.entry("Finding.symbol", "T"),
+            Map.entry("ClubBalance.label", "head"),
+            Map.entry("Balance.label", "head"),
+            Map.entry("Seat.stop", Stop.BORE_BOTTOM),
+            Map.entry("Ferrule.centre", in(".35")),
+            Map.entry("Grip.length", in("10.5")),
+            Map.entry("Shaft.length", in("39")),
+            Map.entry("DiameterProfile.length", in("7")),
+            Map.entry("DiameterProfile.from", Length.ZERO),
+            Map.entry("DiameterProfile.extendedTo.length", in("9")),
+            Map.entry(
+                    "DiameterProfile.stations",
+                    List.of(Station.of(Length.ZERO, in(".36")), Station.of(in("9"), in(".37")))),
+            Map.entry("Station.least", in(".3")));
+
+    private Samples() {}
+
+    static {
+        quantities();
+        shapes();
+        parts();
+        clubs();
+        results();
+    }
+
+    private static void put(Class<?> type, Object value) {
+        GOOD.put(type.getTypeName(), value);
+    }
+
+    private static void put(String type, Object value) {
+        GOOD.put(type, value);
+    }
+
+    /** A good value of a type, by its full name with type arguments. */
+    static Optional<Object> of(Type type) {
+        return Optional.ofNullable(GOOD.get(type.getTypeName()));
+    }
+
+    /** A good value for an argument that must fit the others: by the door and its name. */
+    static Optional<Object> byName(Executable door, String name) {
+        String owner = door.getDeclaringClass().getSimpleName();
+        if (door.getName().equals("parse") && name.equals("text")) {
+            return of(door.getDeclaringClass()).map(Object::toString);
+        }
+        return Stream.of(owner + "." + door.getName() + "." + name, owner + "." + name, name)
+                .filter(BY_NAME::containsKey)
+                .findFirst()
+                .map(BY_NAME::get);
+    }
+
+    /** A raw shaft, for examples. */
+    public static Shaft shaft() {
+        return get(Shaft.class);
+    }
+
+    /** A worked and seated club, for examples. */
+    public static Build build() {
+        return get(Build.class);
+    }
+
+    /** A set of one untouched club, for examples. */
+    public static ClubSet set() {
+        return ClubSet.of(Build.of(get(Parts.class)));
+    }
+
+    /** A trim chart for that club, for examples. */
+    public static TrimChart chart() {
+        return get(TrimChart.class);
+    }
+
+    /** Its length, for examples. */
+    public static LengthPlan lengths() {
+        return get(LengthPlan.class);
+    }
+
+    /** Its swing weight, for examples. */
+    public static SwingWeightTargets targets() {
+        return get(SwingWeightTargets.class);
+    }
+
+    /** A stock of tip weights, for examples. */
+    public static List<TipWeight> tipWeights() {
+        return List.of(get(TipWeight.class));
+    }
+
+    static Length in(String inches) {
+        return Length.parse(inches + " in");
+    }
+
+    private static void quantities() {
+        put(double.class, 0.5);
+        put(long.class, 2L);
+        put(int.class, 2);
+        put(boolean.class, true);
+        put(String.class, "12.5 mm");
+        put(Object.class, "anything");
+        put(Length.class, in("1"));
+        put(Mass.class, Mass.ofGrams(50));
+        put(Angle.class, Angle.ofDegrees(62));
+        put(Area.class, Area.ofSquareMillimetres(20));
+        put(Volume.class, Volume.ofCubicMillimetres(200));
+        put(Density.class, Density.ofGramsPerCubicCentimetre(1.55));
+        put(LineDensity.class, LineDensity.ofGramsPerInch(2.2));
+        put(FirstMoment.class, FirstMoment.ofOunceInches(213.5));
+        put(Inertia.class, Inertia.ofKilogramSquareCentimetres(2700));
+        put(Frequency.class, Frequency.ofPerMinute(300));
+        put(Stress.class, Stress.ofGigapascals(120));
+        put(BendingStiffness.class, BendingStiffness.ofNewtonSquareMetres(20));
+        put(Notation.Printed.class, Notation.THOUSANDTHS.print(in("1")));
+    }
+
+    private static void shapes() {
+        Station station = Station.of(Length.ZERO, in(".363"));
+        Station deeper = Station.of(in("1.25"), in(".355"));
+        put(Station.class, station);
+        put(Station[].class, new Station[] {station, deeper});
+        put("java.util.List<" + Station.class.getName() + ">", List.of(station, deeper));
+        put("java.util.List<? extends " + Station.class.getName() + ">", List.of(station, deeper));
+        put(DiameterProfile.class, DiameterProfile.cylinder(in(".3735"), in("8")));
+        put(GaugePin.class, new GaugePin(in(".355"), in("1.25")));
+        put("java.util.List<" + GaugePin.class.getName() + ">", List.of(new GaugePin(in(".350"), in("1.30"))));
+        put(ThicknessProfile.class, ThicknessProfile.uniform(in(".0025")));
+        ThicknessProfile.Knot knot = new ThicknessProfile.Knot(Length.ZERO, in(".0025"));
+        put(ThicknessProfile.Knot.class, knot);
+        put("java.util.List<" + ThicknessProfile.Knot.class.getTypeName() + ">", List.of(knot));
+        put(Bore.class, Bore.ofTwoDiameters(in(".363"), in(".355"), in("1.25"), BoreEnd.FLAT));
+    }
+
+    private static void parts() {
+        Source source = Source.assumption("a sample");
+        put(Source.class, source);
+        put("Q", in("1"));
+        put(Reading.class, Reading.measured(in("1")));
+        put("dev.tipwright.core.evidence.Reading<Q>", Reading.assumed(in("1"), source));
+        put(
+                "java.util.function.Function<? super Q, dev.tipwright.core.evidence.Term>",
+                (java.util.function.Function<Length, Term>) at -> Term.of("c", "place", at));
+        put(Reading.Measured.class, new Reading.Measured<>(in("1")));
+        put(Reading.Assumed.class, new Reading.Assumed<>(in("1"), source));
+        put(Reading.Unknown.class, new Reading.Unknown<>("the maker"));
+        put(Place.class, new Place(Anchor.TIP_END, in("1/2")));
+        put(HeadCentre.class, new HeadCentre(in("2.14"), Length.ZERO));
+        HeadMass headMass =
+                HeadMass.of(Mass.ofGrams(263.9)).withCentre(Reading.measured(new HeadCentre(in("2.14"), Length.ZERO)));
+        put(HeadMass.class, headMass);
+        put(SoleShape.class, new SoleShape(in("1.2"), in("10")));
+        HeadGeometry geometry = HeadGeometry.of(Angle.ofDegrees(62), Angle.ofDegrees(30), in("2 1/4"));
+        put(HeadGeometry.class, geometry);
+        put(Hosel.class, Hosel.of(in(".530")));
+        put(
+                Head.class,
+                new Head(
+                        "6",
+                        ClubKind.IRON,
+                        Hand.RIGHT,
+                        headMass,
+                        geometry,
+                        (Bore) GOOD.get(Bore.class.getTypeName()),
+                        Hosel.of(in(".530"))));
+        Blank blank = new Blank("mid", in("8"), ShaftMaterial.COMPOSITE);
+        put(Blank.class, blank);
+        put("java.util.List<" + Blank.class.getName() + ">", List.of(blank));
+        put(ShaftModel.class, new ShaftModel("practice", List.of(blank)));
+        LineDensityProfile.Knot low = new LineDensityProfile.Knot(Length.ZERO, LineDensity.ofGramsPerInch(2));
+        LineDensityProfile.Knot high = new LineDensityProfile.Knot(in("39"), LineDensity.ofGramsPerInch(2.4));
+        put(LineDensityProfile.Knot.class, low);
+        put("java.util.List<" + LineDensityProfile.Knot.class.getTypeName() + ">", List.of(low, high));
+        put(LineDensityProfile.class, new LineDensityProfile(List.of(low, high)));
+        put(ShaftMass.class, ShaftMass.of(Mass.ofGrams(84.1), in("20.25")));
+        Wall wall = new Wall(
+                ThicknessProfile.uniform(in(".0905")), Reading.measured(Density.ofGramsPerCubicCentimetre(1.55)));
+        Finish finish = new Finish(
+                ThicknessProfile.uniform(in(".0025")), Reading.measured(Density.ofGramsPerCubicCentimetre(1.25)));
+        put(Wall.class, wall);
+        put(Finish.class, finish);
+        ShaftSection section = new ShaftSection(
+                DiameterProfile.cylinder(in(".3735"), in("8")),
+                in(".601"),
+                Reading.measured(wall),
+                Reading.measured(finish));
+        put(ShaftSection.class, section);
+        StiffnessShape.Knot soft = new StiffnessShape.Knot(Length.ZERO, BendingStiffness.ofNewtonSquareMetres(20));
+        StiffnessShape.Knot stiff = new StiffnessShape.Knot(in("39"), BendingStiffness.ofNewtonSquareMetres(60));
+        put(StiffnessShape.Knot.class, soft);
+        put("java.util.List<" + StiffnessShape.Knot.class.getTypeName() + ">", List.of(soft, stiff));
+        StiffnessShape shape = new StiffnessShape.AtStations(List.of(soft, stiff));
+        put(StiffnessShape.class, shape);
+        put(StiffnessShape.AtStations.class, shape);
+        put(StiffnessShape.Tube.class, new StiffnessShape.Tube(Stress.ofGigapascals(200)));
+        ShaftFlex.Timed timed = new ShaftFlex.Timed(Frequency.ofPerMinute(300), in("5"), Mass.ofGrams(200));
+        put(ShaftFlex.Timed.class, timed);
+        put("java.util.List<" + ShaftFlex.Timed.class.getTypeName() + ">", List.of(timed));
+        put(ShaftFlex.class, new ShaftFlex(Reading.measured(shape), List.of(timed)));
+        put(
+                Shaft.class,
+                new Shaft(
+                        "M1",
+                        blank,
+                        in("39"),
+                        ShaftMass.of(Mass.ofGrams(84.1), in("20.25")),
+                        section,
+                        Reading.unknown("not timed")));
+        put(GripSize.class, new GripSize(in(".600"), in("1.05")));
+        put(
+                Grip.class,
+                new Grip("G1", Mass.ofGrams(50), in(".125"), in("10.5"), in("4.40"), Reading.unknown("not read")));
+        attachments();
+        readings(
+                Length.class,
+                Density.class,
+                Inertia.class,
+                HeadCentre.class,
+                SoleShape.class,
+                Wall.class,
+                Finish.class);
+        readings(LineDensityProfile.class, ShaftFlex.class, StiffnessShape.class, GripSize.class);
+    }
+
+    private static void attachments() {
+        Ferrule ferrule = new Ferrule("ferrule", Mass.ofGrams(1.3), in(".370"), in(".70"), in(".35"));
+        put(Ferrule.class, ferrule);
+        put(Adhesive.class, new Adhesive("adhesive", Mass.ofGrams(1.1)));
+        put(GripTape.class, new GripTape("tape", Mass.ofGrams(2.4), in("5.25")));
+        TipWeight weight = new TipWeight("4 g", Mass.ofGrams(4), in(".185"), Length.ZERO, in(".25"));
+        put(TipWeight.class, weight);
+        put("java.util.List<" + TipWeight.class.getName() + ">", List.of(weight));
+        put("java.util.Optional<" + TipWeight.class.getName() + ">", Optional.of(weight));
+        put(Counterweight.class, new Counterweight("counterweight", Mass.ofGrams(8), in("2")));
+        put(Shim.class, new Shim("shim", Mass.ofGrams(1), in(".005"), in("1.25")));
+        put(Extension.class, new Extension("extension", Mass.ofGrams(6), in("1"), in("1")));
+        put(OtherMass.class, new OtherMass("other", Mass.ofGrams(1), new Place(Anchor.GRIP_TOP, in("10"))));
+        put(Attachment.class, ferrule);
+        put("java.util.List<" + Attachment.class.getName() + ">", List.of(ferrule));
+    }
+
+    private static void readings(Class<?>... types) {
+        for (Class<?> type : types) {
+            put(
+                    "dev.tipwright.core.evidence.Reading<" + type.getTypeName() + ">",
+                    Reading.measured(GOOD.get(type.getTypeName())));
+        }
+    }
+
+    private static void clubs() {
+        Parts parts = new Parts(get(Head.class), get(Shaft.class), get(Grip.class));
+        put(Parts.class, parts);
+        Seat seat = new Seat(in("1.25"), Stop.BORE_BOTTOM);
+        put(Seat.class, seat);
+        TipWork tip = new TipWork(
+                in("1.25"), List.of(Station.of(Length.ZERO, in(".351")), Station.of(in("1.25"), in(".359"))));
+        put(TipWork.class, tip);
+        Work work = new Work(in("1/2"), in("2 1/8"), tip, seat, List.of(get(Ferrule.class), get(Adhesive.class)));
+        put(Work.class, work);
+        Build build = new Build(parts, work);
+        put(Build.class, build);
+        put(Build[].class, new Build[] {build});
+        put("java.util.List<" + Build.class.getName() + ">", List.of(build));
+        put(ClubSet.class, ClubSet.of(build));
+    }
+
+    private static void results() {
+        Term term = Term.of("T", "tip trim", in("1/2"));
+        put(Term.class, term);
+        put(Term[].class, new Term[] {term});
+        put("java.util.List<" + Term.class.getName() + ">", List.of(term));
+        put(FindingCode.class, TrimCode.CANNOT_TRIM);
+        Finding finding = Finding.note(TrimCode.CANNOT_TRIM, term);
+        put(Finding.class, finding);
+        put(Finding[].class, new Finding[] {finding});
+        put("java.util.List<" + Finding.class.getName() + ">", List.of(finding));
+        put(Assumption.class, new Assumption(term, get(Source.class)));
+        put("java.util.List<" + Assumption.class.getName() + ">", List.of(get(Assumption.class)));
+        Working.Line line = new Working.Line(term, "chart", List.of(term), get(Source.class));
+        put(Working.Line.class, line);
+        put("java.util.List<" + Working.Line.class.getTypeName() + ">", List.of(line));
+        put(Working.class, new Working("Tip trim", List.of(line)));
+        for (Class<?> kind : Term.class.getPermittedSubclasses()) {
+            put(kind, termOf(kind));
+        }
+        TipTrim trim = new TipTrim(in("1/2"), in("1"), in("1.25"), in("1.25"), in("1"), in("1/16"));
+        put(TipTrim.class, trim);
+        put(StepReport.class, trim);
+        put("java.util.List<" + StepReport.class.getName() + ">", List.of(trim));
+        put("java.lang.Class<R>", TipTrim.class);
+        TrimChart.Row row = new TrimChart.Row("6", "mid", in("1/2"));
+        put(TrimChart.Row.class, row);
+        put("java.util.List<" + TrimChart.Row.class.getTypeName() + ">", List.of(row));
+        put("java.util.List<java.lang.String>", List.of("6"));
+        TrimChart chart = new TrimChart(List.of(row), in("1"));
+        put(TrimChart.class, chart);
+        put(TipTrimStep.class, TipTrimStep.by(chart, in("1/16")));
+        put(
+                CutToLength.class,
+                new CutToLength(
+                        in("37 1/2"), in(".125"), in("1.25"), in("1.25"), in("1"), in("39"), in("1/2"), in("1/16")));
+        LengthTarget length = new LengthTarget("6", in("37 1/2"), LengthMeasure.ALONG_AXIS);
+        put(LengthTarget.class, length);
+        put("java.util.List<" + LengthTarget.class.getName() + ">", List.of(length));
+        put(LengthPlan.class, new LengthPlan(List.of(length)));
+        put(CutToLengthStep.class, CutToLengthStep.to(get(LengthPlan.class), in("1/16")));
+        Shaft shaft = get(Shaft.class);
+        put(ShaftCut.class, new ShaftCut(shaft, in("1/2"), in("36")));
+        put(RemovedMaterial.class, RemovedMaterial.of(get(Build.class)));
+        fits();
+        weights();
+        plans();
+    }
+
+    private static Object termOf(Class<?> kind) {
+        try {
+            Object value = get(kind.getRecordComponents()[2].getType());
+            return kind.getConstructors()[0].newInstance("s", "a sample", value);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static void fits() {
+        FitTarget target = FitTarget.of(in(".004"));
+        put(FitTarget.class, target);
+        put(TipFitStep.class, TipFitStep.with(target));
+        put(StockReview.class, new StockReview());
+        TipSection section = TipSection.of(get(Build.class));
+        put(TipSection.class, section);
+        Bore bore = get(Bore.class);
+        put(FirstContact.class, FirstContact.of(section.outside(), bore));
+        put(Clearance.class, Clearance.of(section.outside(), bore, in("1.25")));
+        put(MaterialRemoval.class, MaterialRemoval.of(section, bore, in("1.25"), in(".004")));
+        put(TipFit.class, TipFit.of(section, bore, in("1.25"), in(".004")));
+        put("java.util.Optional<" + Mass.class.getName() + ">", Optional.of(Mass.ofGrams(4)));
+        put("java.util.Optional<" + Length.class.getName() + ">", Optional.of(in(".08")));
+        put("java.util.Optional<java.lang.Double>", Optional.of(0.8));
+    }
+
+    private static void weights() {
+        SwingWeightScale scale = SwingWeightScale.LETTERS_AT_14_INCHES;
+        put(SwingWeightScale.class, scale);
+        put(SwingWeight.class, new SwingWeight(29));
+        SwingWeightTarget target = new SwingWeightTarget("6", new SwingWeight(29), 0.5);
+        put(SwingWeightTarget.class, target);
+        put("java.util.List<" + SwingWeightTarget.class.getName() + ">", List.of(target));
+        put("java.util.Optional<" + SwingWeightTarget.class.getName() + ">", Optional.of(target));
+        put(SwingWeightTargets.class, new SwingWeightTargets(scale, List.of(target)));
+        BalancePart head = BalancePart.at("head", Mass.ofGrams(263.9), in("37"));
+        BalancePart grip = BalancePart.at("grip", Mass.ofGrams(50), in("4.4"));
+        put(BalancePart.class, head);
+        put("java.util.List<" + BalancePart.class.getName() + ">", List.of(head, grip));
+        put(Balance.class, new Balance(List.of(head, grip)));
+        put(
+                SwingWeightStep.class,
+                SwingWeightStep.towards(get(SwingWeightTargets.class), List.of(get(TipWeight.class))));
+        put(ShaftReview.class, new ShaftReview());
+        put(
+                ClubBalance.class,
+                SwingWeightStep.towards(get(SwingWeightTargets.class), List.of())
+                        .take(get(Build.class))
+                        .reports()
+                        .get(0));
+    }
+
+    private static void plans() {
+        WorkStep step = TipTrimStep.by(get(TrimChart.class), in("1/16"));
+        put(WorkStep.class, step);
+        put(WorkStep[].class, new WorkStep[] {step});
+        put("java.util.List<" + WorkStep.class.getName() + ">", List.of(step));
+        SetReview review = new StockReview();
+        put(SetReview.class, review);
+        put(SetReview[].class, new SetReview[] {review});
+        put("java.util.List<" + SetReview.class.getName() + ">", List.of(review));
+        JobPlanner planner = JobPlanner.of(step, TipFitStep.with(get(FitTarget.class)));
+        put(JobPlanner.class, planner);
+        JobPlan plan = planner.plan(get(ClubSet.class));
+        put(JobPlan.class, plan);
+        put(plan.clubs().get(0).getClass(), plan.clubs().get(0));
+        put("java.util.List<" + plan.clubs().get(0).getClass().getName() + ">", new ArrayList<>(plan.clubs()));
+        put(ClubFinding.class, new ClubFinding("6", get(Finding.class)));
+        put(StepOutcome.class, step.take(get(Build.class)));
+        Operation operation = get(TipTrim.class).operations().get(0);
+        put(Operation.class, operation);
+        put("dev.tipwright.core.plan.Instruction", operation.instruction());
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <T> T get(Class<T> type) {
+        Object value = GOOD.get(type.getTypeName());
+        if (value == null) {
+            throw new IllegalStateException("no sample of " + type.getTypeName());
+        }
+        return (T) value;
+    }
+}
