@@ -12,6 +12,7 @@ module dev.tipwright.core {
     exports dev.tipwright.core.profile;
     exports dev.tipwright.core.quantity;
     exports dev.tipwright.core.trim;
+    exports dev.tipwright.core.uncertainty;
     exports dev.tipwright.core.internal.arg to
             dev.tipwright.fitcheck,
             dev.tipwright.swingweight;

@@ -1,0 +1,139 @@
+package dev.tipwright.core.uncertainty;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+
+/**
+ * A first-order uncertainty budget (JCGM 100:2008, 5.1 and 5.2):
+ *
+ * <pre>
+ * u^2 = sum of (ci ui)^2 + 2 sum over pairs of r(i,j) (ci ui) (cj uj)
+ * </pre>
+ *
+ * <p>Each sensitivity {@code c} is a central difference with a step of one eighth of the input's standard uncertainty,
+ * at least 2^-30 of the estimate; the model is called twice for each uncertain input and once for the value. Whether
+ * first order is good enough says {@link LinearityCheck}; what it leaves out says {@link SecondOrder}.
+ */
+public final class Budget {
+
+    private final Measurand measurand;
+    private final double value;
+    private final double standardUncertainty;
+    private final DegreesOfFreedom degreesOfFreedom;
+    private final List<Contribution> contributions;
+
+    private Budget(Measurand measurand) {
+        FirstOrder first = FirstOrder.of(measurand);
+        this.measurand = measurand;
+        this.value = first.value();
+        this.standardUncertainty = first.combined();
+        this.degreesOfFreedom = first.effectiveDegreesOfFreedom(standardUncertainty);
+        this.contributions = List.copyOf(lines(measurand, first, standardUncertainty));
+    }
+
+    private static List<Contribution> lines(Measurand measurand, FirstOrder first, double combined) {
+        return IntStream.range(0, measurand.inputs().size())
+                .mapToObj(i -> new Contribution(
+                        measurand.inputs().at(i),
+                        first.sensitivity(i),
+                        first.contribution(i),
+                        first.share(i, combined)))
+                .sorted(largestFirst())
+                .toList();
+    }
+
+    private static Comparator<Contribution> largestFirst() {
+        return Comparator.comparingDouble((Contribution c) -> -Math.abs(c.uncertainty()))
+                .thenComparing(c -> c.input().name());
+    }
+
+    /**
+     * Works out the budget.
+     *
+     * @param measurand the measurand
+     * @return its budget
+     * @throws NullPointerException if the measurand is null
+     * @throws IllegalArgumentException if the model gives a value that is not finite; the text names the output and the
+     *     inputs
+     * @throws ArithmeticException if a result overflows
+     */
+    public static Budget of(Measurand measurand) {
+        return new Budget(Objects.requireNonNull(measurand, "measurand"));
+    }
+
+    /**
+     * The measurand the budget was worked out for, inputs and model included.
+     *
+     * @return the measurand
+     */
+    public Measurand measurand() {
+        return measurand;
+    }
+
+    /**
+     * The value at the estimates.
+     *
+     * @return the value, in the unit of the measurand
+     */
+    public double value() {
+        return value;
+    }
+
+    /**
+     * The combined standard uncertainty.
+     *
+     * @return the uncertainty, in the unit of the measurand
+     */
+    public double standardUncertainty() {
+        return standardUncertainty;
+    }
+
+    /**
+     * The effective degrees of freedom by the Welch-Satterthwaite formula (JCGM 100:2008, G.4.1), not truncated.
+     *
+     * <p>The formula is for uncorrelated inputs. Inputs tied by correlations, directly or through others, enter it as
+     * one component with the least degrees of freedom among those that contribute: exact for readings taken together
+     * ({@code n - 1}), cautious otherwise; an assumption of this library.
+     *
+     * @return the degrees of freedom; infinite if every contribution's are
+     */
+    public DegreesOfFreedom degreesOfFreedom() {
+        return degreesOfFreedom;
+    }
+
+    /**
+     * One line for each input, the largest contribution first, ties by name.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Contribution> contributions() {
+        return contributions;
+    }
+
+    /**
+     * The expanded uncertainty {@code U = t_p(nu) u}, with the effective degrees of freedom truncated to a whole number
+     * (JCGM 100:2008, G.4.1 and G.6.4). For a factor without truncation ask {@link #degreesOfFreedom()} itself.
+     *
+     * @param probability the coverage probability, at least 0.5 and below 1
+     * @return the expanded uncertainty with its factor
+     * @throws IllegalArgumentException if the probability is outside its range
+     * @throws ArithmeticException if the result overflows
+     */
+    public Expanded expanded(double probability) {
+        DegreesOfFreedom whole = degreesOfFreedom.truncated();
+        double factor = whole.coverageFactor(probability);
+        return new Expanded(probability, whole, factor, factor * standardUncertainty);
+    }
+
+    /**
+     * The output with its standard uncertainty, rounded to two figures of it.
+     *
+     * @return the text
+     */
+    @Override
+    public String toString() {
+        return measurand.name() + " = " + Figures.of(value, standardUncertainty, measurand.unit());
+    }
+}
