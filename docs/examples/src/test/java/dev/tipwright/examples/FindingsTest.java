@@ -10,6 +10,7 @@ import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.length.LengthCode;
 import dev.tipwright.core.plan.ClubPlan;
 import dev.tipwright.core.plan.JobPlan;
+import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.trim.TrimCode;
@@ -133,6 +134,21 @@ class FindingsTest {
                 .plan();
         assertThat(only(plan.club("gap"), TrimCode.NOT_ON_CHART).severity()).isEqualTo(Severity.STOP);
         assertThat(plan.club("6").after()).isEqualTo(PRACTICE.club("6").after());
+    }
+
+    /** A counterbore: two readings at one depth. The finished tip has the same step, the wanted clearance below it. */
+    @Test
+    void aBoreWithAStepGivesATipWithAStep() throws IOException {
+        JobPlan plan = Scenario.named("practice-set")
+                .copiedTo(temp)
+                .edited(
+                        "bores.csv",
+                        text -> text.replace("7,.83 in,.359 in,pin", "7,.83 in,.363 in,pin\n7,.83 in,.359 in,pin"))
+                .plan();
+        assertThat(plan.club("7").after().work().tip().finished())
+                .contains(
+                        Station.of(Length.parse(".42 in"), Length.parse(".355 in")),
+                        Station.of(Length.parse(".42 in"), Length.parse(".359 in")));
     }
 
     /** What was not measured is left blank; the plan says whom to ask instead of failing. */
