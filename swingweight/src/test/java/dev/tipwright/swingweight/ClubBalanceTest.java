@@ -1,10 +1,13 @@
 package dev.tipwright.swingweight;
 
+import static dev.tipwright.swingweight.Refusals.missing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import com.ezylang.evalex.EvaluationException;
 import com.ezylang.evalex.Expression;
+import com.ezylang.evalex.parser.ParseException;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
@@ -84,7 +87,7 @@ class ClubBalanceTest {
         }
         try {
             return formula.evaluate().getNumberValue().doubleValue();
-        } catch (com.ezylang.evalex.EvaluationException | com.ezylang.evalex.parser.ParseException e) {
+        } catch (EvaluationException | ParseException e) {
             throw new AssertionError(line.formula(), e);
         }
     }
@@ -174,9 +177,5 @@ class ClubBalanceTest {
                 .take(build)
                 .reports()
                 .get(0);
-    }
-
-    private static void missing(String name, org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOf(NullPointerException.class).hasMessage(name + " must not be null");
     }
 }

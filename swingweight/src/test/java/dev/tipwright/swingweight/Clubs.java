@@ -35,6 +35,8 @@ import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Invented clubs for the tests: one whose sums can be done by hand, and two of the practice set. */
@@ -153,7 +155,7 @@ public final class Clubs {
             ShaftSection section,
             double gripGrams,
             double[] trims) {
-        List<Station> readings = java.util.Arrays.stream(bore)
+        List<Station> readings = Arrays.stream(bore)
                 .map(at -> Station.of(inches(at[0]), inches(at[1])))
                 .toList();
         Bore hole = Bore.ofReadings(readings, BoreEnd.FLAT);
@@ -191,7 +193,7 @@ public final class Clubs {
 
     /** The shape of a bore less a clearance, from the tip end up: depth {@code y} is {@code i - y} up the tip. */
     private static List<Station> clearOf(Bore bore, Length clearance) {
-        List<Station> up = new java.util.ArrayList<>();
+        List<Station> up = new ArrayList<>();
         for (Station at : bore.profile().stations()) {
             up.add(0, Station.of(bore.depth().minus(at.at()), at.mean().minus(clearance)));
         }

@@ -1,7 +1,7 @@
 package dev.tipwright.swingweight;
 
+import static dev.tipwright.swingweight.Refusals.missing;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.Build;
@@ -498,9 +498,5 @@ class SwingWeightStepTest {
         assertThat(codes(outcome)).containsExactly(code);
         assertThat(outcome.findings().get(0).severity()).isEqualTo(severity);
         assertThat(outcome.findings().get(0).message(Units.INCH)).isEqualTo(message);
-    }
-
-    private static void missing(String name, org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOf(NullPointerException.class).hasMessage(name + " must not be null");
     }
 }

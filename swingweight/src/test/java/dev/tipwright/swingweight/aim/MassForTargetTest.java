@@ -1,12 +1,16 @@
 package dev.tipwright.swingweight.aim;
 
+import static dev.tipwright.swingweight.Refusals.missing;
+import static dev.tipwright.swingweight.Refusals.refused;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.Work;
 import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.swingweight.Clubs;
@@ -17,6 +21,7 @@ import dev.tipwright.swingweight.scale.SwingWeight;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -193,7 +198,7 @@ class MassForTargetTest {
                 "label must be one of the parts [x], was \"head\"",
                 () -> MassForTarget.ofHead(
                         new Balance(List.of(BalancePart.at("x", Clubs.grams(1), Length.ZERO))), SCALE, d0));
-        Build apart = build.withWork(dev.tipwright.core.club.Work.NONE);
+        Build apart = build.withWork(Work.NONE);
         assertThatThrownBy(() -> MassForTarget.fromStock(apart, SCALE, d0, List.of()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("build must be seated, was ");
@@ -217,7 +222,7 @@ class MassForTargetTest {
         missing("stock", () -> MassForTarget.fromStock(build, SCALE, d0, null));
         missing("build", () -> MassForTarget.fromTop(null, Clubs.weight(1)));
         missing("weight", () -> MassForTarget.fromTop(build, null));
-        List<TipWeight> hole = java.util.Arrays.asList(Clubs.weight(1), null);
+        List<TipWeight> hole = Arrays.asList(Clubs.weight(1), null);
         assertThatThrownBy(() -> MassForTarget.fromStock(build, SCALE, d0, hole))
                 .isInstanceOf(NullPointerException.class)
                 .hasMessage("stock must not hold null, but element 1 is");
@@ -226,21 +231,13 @@ class MassForTargetTest {
     /** A mass beyond what a mass can be is an arithmetic error, not a wrong number. */
     @Test
     void moreThanAMassCanBeOverflows() {
-        Balance club = new Balance(List.of(new BalancePart(
-                "x", Clubs.grams(1), FirstMoment.ofGramMillimetres(1e15), dev.tipwright.core.quantity.Inertia.ZERO)));
+        Balance club = new Balance(
+                List.of(new BalancePart("x", Clubs.grams(1), FirstMoment.ofGramMillimetres(1e15), Inertia.ZERO)));
         assertThatThrownBy(() -> MassForTarget.at(club, SCALE, SCALE.parse("D0"), Length.ofInches(36)))
                 .isInstanceOf(ArithmeticException.class);
     }
 
     private static SwingWeight read(Balance club) {
         return SCALE.read(club.momentAbout(SCALE.fulcrum()));
-    }
-
-    private static void refused(String message, org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
-    }
-
-    private static void missing(String name, org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOf(NullPointerException.class).hasMessage(name + " must not be null");
     }
 }

@@ -1,5 +1,7 @@
 package dev.tipwright.swingweight.balance;
 
+import static dev.tipwright.swingweight.Refusals.missing;
+import static dev.tipwright.swingweight.Refusals.refused;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -7,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.part.Anchor;
+import dev.tipwright.core.part.HeadMass;
 import dev.tipwright.core.part.OtherMass;
 import dev.tipwright.core.part.Place;
 import dev.tipwright.core.quantity.FirstMoment;
@@ -136,8 +139,7 @@ class BalanceProperties {
     @Example
     void anUnknownCentreIsNearTheGround() {
         Build build = Clubs.plain();
-        Build unknown = Clubs.withHead(
-                build, build.parts().head().withMass(dev.tipwright.core.part.HeadMass.of(Mass.ofOunces(10))));
+        Build unknown = Clubs.withHead(build, build.parts().head().withMass(HeadMass.of(Mass.ofOunces(10))));
         assertThat(Balance.of(unknown).moment().ounceInches()).isCloseTo(432 + 1.375, within(1e-9));
         assertThat(HeadCentreRule.of(build.parts().head()).along()).isEqualTo(Length.ofInches(2.1375));
         assertThatThrownBy(() -> HeadCentreRule.of(null)).hasMessage("head must not be null");
@@ -187,13 +189,5 @@ class BalanceProperties {
 
     private static double points(Balance club) {
         return SCALE.read(club.momentAbout(SCALE.fulcrum())).points();
-    }
-
-    private static void refused(String message, org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
-    }
-
-    private static void missing(String name, org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOf(NullPointerException.class).hasMessage(name + " must not be null");
     }
 }

@@ -14,6 +14,7 @@ import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.swingweight.Clubs;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -73,7 +74,7 @@ class PublishedBalanceTest {
     }
 
     private static double rod(int n, double from) {
-        List<BalancePart> slices = java.util.stream.IntStream.range(0, n)
+        List<BalancePart> slices = IntStream.range(0, n)
                 .mapToObj(i -> BalancePart.at(
                         "slice", Mass.ofGrams(2000.0 / n), Length.ofMillimetres(from + 3000 * (i + 0.5) / n)))
                 .toList();

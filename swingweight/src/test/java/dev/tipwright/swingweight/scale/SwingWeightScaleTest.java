@@ -1,5 +1,7 @@
 package dev.tipwright.swingweight.scale;
 
+import static dev.tipwright.swingweight.Refusals.missing;
+import static dev.tipwright.swingweight.Refusals.refused;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -161,13 +163,5 @@ class SwingWeightScaleTest {
 
     private static SwingWeightScale scale(Length fulcrum, FirstMoment perPoint, String letters, int pointsPerLetter) {
         return new SwingWeightScale(fulcrum, FirstMoment.ZERO, perPoint, letters, pointsPerLetter);
-    }
-
-    private static void refused(String message, org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
-    }
-
-    private static void missing(String name, org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOf(NullPointerException.class).hasMessage(name + " must not be null");
     }
 }
