@@ -86,12 +86,12 @@ public record TipFit(
     }
 
     /**
-     * The least clearance of the finished tip.
+     * The clearance of the finished tip where it seats.
      *
-     * @return the wanted clearance, or more where the tip is narrower than that asks for
+     * @return least, greatest and mean; the least is the wanted clearance unless the bare tip is looser
      */
-    public Length leastClearance() {
-        return Clearance.of(removal.profile(), bore, insertion).least();
+    public Clearance seated() {
+        return Clearance.of(removal.profile(), bore, insertion);
     }
 
     @Override
@@ -103,7 +103,7 @@ public record TipFit(
                 Term.fine("e", "stock at the end of the tip", removal.stockAtEnd()),
                 Term.fine("es", "of it structure", removal.structureAtEnd()),
                 Term.of("V", "taken off", removal.volume()),
-                Term.fine("c", "least clearance when finished", leastClearance())));
+                Term.fine("c", "least clearance of the finished tip", seated().least())));
         removal.leastWall().ifPresent(wall -> headline.add(Term.fine("t", "wall of structure left", wall)));
         removal.leastStiffness().ifPresent(share -> headline.add(Term.number("EI/EI0", "stiffness left", share)));
         return headline;
@@ -153,7 +153,7 @@ public record TipFit(
                         "stock at the end of the tip",
                         build -> removal(build).stockAtEnd()),
                 Measure.fine("es", "of it structure", build -> removal(build).structureAtEnd()),
-                Measure.fine("c", "least clearance when finished", TipFit::finishedClearance)));
+                Measure.fine("c", "least clearance of the finished tip", TipFit::finishedClearance)));
         if (removal.leastWall().isPresent()) {
             measures.add(Measure.fine(
                     "t",
@@ -218,7 +218,7 @@ public record TipFit(
                 BenchStage.DRY_BUILD,
                 FitInstruction.TRY_FIT,
                 inserted,
-                Term.fine("w", "clearance on the diameter", clearance)));
+                Term.fine("c", "least clearance of the finished tip", seated().least())));
         operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
     }

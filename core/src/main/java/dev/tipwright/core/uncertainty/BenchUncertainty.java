@@ -39,8 +39,11 @@ public record BenchUncertainty(List<Tool> tools) {
      */
     public record Tool(Instrument instrument, List<BenchInput> uses) {
 
-        /** Sensitivities would be lost in the nanometre or picogram that measured values are rounded to. */
-        private static final double LEAST = 1e-4;
+        /**
+         * The least uncertainty but zero, in mm or g: below it sensitivities would be lost in the nanometre or picogram
+         * that measured values are rounded to.
+         */
+        public static final double LEAST = 1e-4;
 
         /**
          * Checks the values.

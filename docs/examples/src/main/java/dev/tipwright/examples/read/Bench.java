@@ -49,22 +49,38 @@ final class Bench {
     static Optional<BenchUncertainty> of(List<Instrument> instruments) {
         List<Tool> tools = new ArrayList<>();
         for (Instrument instrument : instruments) {
-            List<BenchInput> uses = new ArrayList<>();
-            for (String phrase : phrases(instrument.measures())) {
-                uses.addAll(USES.getOrDefault(phrase, List.of()));
-            }
-            if (!uses.isEmpty()) {
-                tools.add(new Tool(supplied(instrument), uses));
-            }
+            tools.add(new Tool(supplied(instrument), uses(instrument)));
         }
         return tools.isEmpty() ? Optional.empty() : Optional.of(new BenchUncertainty(tools));
     }
 
-    private static dev.tipwright.core.uncertainty.Instrument supplied(Instrument instrument) {
-        boolean mass = instrument instanceof Instrument.OfMass;
-        double own = instrument instanceof Instrument.OfMass scale
+    /** What an instrument is used for, by the phrases that are known. */
+    static List<BenchInput> uses(Instrument instrument) {
+        List<BenchInput> uses = new ArrayList<>();
+        for (String phrase : phrases(instrument.measures())) {
+            uses.addAll(USES.getOrDefault(phrase, List.of()));
+        }
+        return uses;
+    }
+
+    /** The unit of an instrument as the library counts. */
+    static String unit(Instrument instrument) {
+        return instrument instanceof Instrument.OfMass ? "g" : "mm";
+    }
+
+    /** Whether the uncertainty is one that the library takes. */
+    static boolean sensible(Instrument instrument) {
+        return uncertainty(instrument) == 0 || uncertainty(instrument) >= Tool.LEAST;
+    }
+
+    private static double uncertainty(Instrument instrument) {
+        return instrument instanceof Instrument.OfMass scale
                 ? scale.uncertainty().grams()
                 : ((Instrument.OfLength) instrument).uncertainty().millimetres();
-        return dev.tipwright.core.uncertainty.Instrument.ofStandard(instrument.label(), mass ? "g" : "mm", own, 0);
+    }
+
+    private static dev.tipwright.core.uncertainty.Instrument supplied(Instrument instrument) {
+        return dev.tipwright.core.uncertainty.Instrument.ofStandard(
+                instrument.label(), unit(instrument), uncertainty(instrument), 0);
     }
 }
