@@ -139,7 +139,16 @@ public record CutToLength(
         return List.of(
                 Measure.length("L", "playing length", PlayingLength::alongAxis),
                 Measure.length("S", "cut length", build -> again(build).cutLength()),
-                Measure.length("U", "butt trim", build -> again(build).buttTrim()));
+                buttTrimMeasure());
+    }
+
+    /**
+     * The butt trim that parts and tip cut ask for, so that it can have a budget.
+     *
+     * @return the measure
+     */
+    public Measure buttTrimMeasure() {
+        return Measure.length("U", "butt trim", build -> again(build).buttTrim());
     }
 
     @Override

@@ -6,6 +6,7 @@ import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.quantity.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -169,6 +170,19 @@ public record Measure(String symbol, String meaning, Kind kind, ToDoubleFunction
                 "U",
                 "expanded uncertainty of " + meaning,
                 budget.expanded(TWO_SIGMA).uncertainty());
+    }
+
+    /**
+     * The expanded uncertainty of a budget in words.
+     *
+     * @param budget a budget of this measure
+     * @param units inch or metric
+     * @return number and unit
+     */
+    public String uncertainty(Budget budget, Units units) {
+        Term term = expanded(budget);
+        String unit = term.unit(units);
+        return term.number(units, 0) + " " + (unit.isEmpty() ? kind.unit() : unit);
     }
 
     /**
