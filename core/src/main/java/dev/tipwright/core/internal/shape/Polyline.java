@@ -23,6 +23,8 @@ public final class Polyline {
         GREATEST
     }
 
+    private static final double NANOMETRES = 1e6;
+
     private final double[] at;
     private final double[] value;
 
@@ -93,12 +95,11 @@ public final class Polyline {
      */
     public static Polyline of(ThicknessProfile thickness, Length from, double length) {
         List<ThicknessProfile.Knot> knots = thickness.knots();
-        double start = from.millimetres();
         int n = knots.size();
         double[] at = new double[n + 2];
         double[] value = new double[n + 2];
         for (int i = 0; i < n; i++) {
-            at[i + 1] = knots.get(i).at().millimetres() - start;
+            at[i + 1] = knots.get(i).at().minus(from).millimetres();
             value[i + 1] = knots.get(i).thickness().millimetres();
         }
         at[0] = Math.min(0, at[1]);
@@ -250,7 +251,9 @@ public final class Polyline {
     }
 
     /**
-     * Seen from the other end: the value at {@code x} goes to {@code about - x}.
+     * Seen from the other end: the value at {@code x} goes to {@code about - x}, to the nearest nanometre. A station is a whole
+     * number of them, so it meets a station of another profile to the last bit: off by one, two steps at one place would leave a
+     * sliver between them.
      *
      * @param about the sum of old and new place
      * @return the mirrored polyline
@@ -260,7 +263,7 @@ public final class Polyline {
         double[] places = new double[n];
         double[] values = new double[n];
         for (int i = 0; i < n; i++) {
-            places[i] = about - at[n - 1 - i];
+            places[i] = Math.rint((about - at[n - 1 - i]) * NANOMETRES) / NANOMETRES;
             values[i] = value[n - 1 - i];
         }
         return new Polyline(places, values);
