@@ -305,27 +305,23 @@ public final class Polyline {
     }
 
     /**
-     * The volume of revolution, its first and its second moment about the place 0, the value being a diameter: per segment
-     * the frustum {@code pi h (D^2 + D d + d^2) / 12} and its like.
+     * The greater of two on the same places, with a knot where they cross.
      *
-     * @return volume and moments
+     * @param other a polyline with the same ends
+     * @return the upper envelope
      */
-    public Solid solid() {
-        double volume = 0;
-        double first = 0;
-        double second = 0;
-        for (int i = 1; i < at.length; i++) {
-            double h = at[i] - at[i - 1];
-            double a = value[i - 1];
-            double b = value[i];
-            double z = at[i - 1];
-            double squares = h * (a * a + a * b + b * b) / 3;
-            double outward = h * h * (a * a + 2 * a * b + 3 * b * b) / 12;
-            volume += squares;
-            first += z * squares + outward;
-            second += z * z * squares + 2 * z * outward + h * h * h * (a * a + 3 * a * b + 6 * b * b) / 30;
-        }
-        return new Solid(Math.PI / 4 * volume, Math.PI / 4 * first, Math.PI / 4 * second);
+    public Polyline max(Polyline other) {
+        return new Pairing(this, other).greatest();
+    }
+
+    /**
+     * What lies between this one and another inside it, both taken as diameters and turned about the axis.
+     *
+     * @param inner a polyline with the same ends, nowhere above this one
+     * @return volume and moments about the place 0
+     */
+    public Solid around(Polyline inner) {
+        return new Pairing(this, inner).between();
     }
 
     /**
