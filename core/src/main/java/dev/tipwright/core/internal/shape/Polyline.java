@@ -270,6 +270,30 @@ public final class Polyline {
     }
 
     /**
+     * The least value from each place on: how wide a thing may be there that went in past all that lies beyond.
+     *
+     * @return the never falling polyline, with a knot where this one rises past the least that lies beyond
+     */
+    public Polyline leastAhead() {
+        int n = at.length;
+        double[] places = new double[2 * n];
+        double[] values = new double[2 * n];
+        double least = value[n - 1];
+        int first = 2 * n;
+        for (int i = n - 1; i >= 0; i--) {
+            if (value[i] < least && value[i + 1] > least && at[i] < at[i + 1]) {
+                double part = (least - value[i]) / (value[i + 1] - value[i]);
+                places[--first] = at[i] + part * (at[i + 1] - at[i]);
+                values[first] = least;
+            }
+            least = Math.min(least, value[i]);
+            places[--first] = at[i];
+            values[first] = least;
+        }
+        return new Polyline(Arrays.copyOfRange(places, first, 2 * n), Arrays.copyOfRange(values, first, 2 * n));
+    }
+
+    /**
      * With a constant added.
      *
      * @param offset what to add
