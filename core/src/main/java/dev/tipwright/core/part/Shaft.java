@@ -32,14 +32,16 @@ public record Shaft(
         Require.given("blank", blank);
         Require.between("length", length, Length.ofNanometres(1), Length.ofMillimetres(3000));
         Require.given("mass", mass);
-        Require.that(
-                mass.balance().lessThan(length), "mass", "must balance short of the length, " + length, mass.balance());
+        if (!mass.balance().lessThan(length)) {
+            throw Require.broken("mass", "must balance short of the length, " + length, mass.balance());
+        }
         Require.given("section", section);
-        Require.that(
-                !section.outside().to().moreThan(length),
-                "section",
-                "must end within the length, " + length,
-                section.outside().to());
+        if (section.outside().to().moreThan(length)) {
+            throw Require.broken(
+                    "section",
+                    "must end within the length, " + length,
+                    section.outside().to());
+        }
         Require.given("flex", flex);
     }
 
