@@ -14,6 +14,7 @@ import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.fitcheck.insert.Chamfer;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
@@ -206,7 +207,11 @@ public record TipFit(
                     FitInstruction.WORK_DOWN,
                     Term.fine("e", "structure to come off the diameter", removal.structureAtEnd()),
                     inserted));
+            Length chamfer = insertion.minus(Chamfer.depth(bore).min(insertion));
             for (Station station : removal.finished()) {
+                if (station.at().moreThan(chamfer)) {
+                    break; // what faces the chamfer fades out by itself
+                }
                 operations.add(Operation.of(
                         BenchStage.FIT,
                         FitInstruction.STATION,

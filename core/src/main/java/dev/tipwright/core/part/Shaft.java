@@ -35,6 +35,9 @@ public record Shaft(
         if (!mass.balance().lessThan(length)) {
             throw Require.broken("mass", "must balance short of the length, " + length, mass.balance());
         }
+        if (mass.along().known().map(along -> along.to().lessThan(length)).orElse(false)) {
+            throw Require.broken("mass", "must be known along the shaft as far as the length, " + length, mass.along());
+        }
         Require.given("section", section);
         if (section.outside().to().moreThan(length)) {
             throw Require.broken(
