@@ -91,6 +91,11 @@ import dev.tipwright.fitcheck.TipFitStep;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.NextMeasurement;
+import dev.tipwright.fitcheck.taper.Stage;
+import dev.tipwright.fitcheck.taper.StageTable;
+import dev.tipwright.fitcheck.taper.StagedTip;
+import dev.tipwright.fitcheck.taper.StockLeft;
 import dev.tipwright.fitcheck.taper.TipSection;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.ShaftReview;
@@ -124,6 +129,10 @@ public final class Samples {
             Map.entry("designation", "D2"),
             Map.entry("clearance", in(".004")),
             Map.entry("read", in("2")),
+            Map.entry("pass", in(".001")),
+            Map.entry("tolerance", in("1/64")),
+            Map.entry("StagedTip.finished", finishedTip()),
+            Map.entry("StockLeft.least", Optional.of(in(".004"))),
             Map.entry("outside", in("1.05")),
             Map.entry("boreDepth", in("1.25")),
             Map.entry("ClubSet.label", "6"),
@@ -145,6 +154,10 @@ public final class Samples {
             Map.entry("Station.least", in(".3")));
 
     private Samples() {}
+
+    private static DiameterProfile finishedTip() {
+        return DiameterProfile.of(Station.of(Length.ZERO, in(".351")), Station.of(in("1.25"), in(".359")));
+    }
 
     static {
         quantities();
@@ -458,6 +471,14 @@ public final class Samples {
         put(Clearance.class, Clearance.of(section.outside(), bore, in("1.25")));
         put(MaterialRemoval.class, MaterialRemoval.of(section, bore, in("1.25"), in(".004")));
         put(TipFit.class, TipFit.of(section, bore, in("1.25"), in(".004")));
+        StagedTip staged =
+                new StagedTip(section.outside(), get(MaterialRemoval.class).profile(), bore, in("1.25"));
+        put(StagedTip.class, staged);
+        put(Stage.class, staged.stage(in(".005")));
+        put("java.util.List<" + Stage.class.getName() + ">", List.of(get(Stage.class)));
+        put(StockLeft.class, staged.stock(in("1/2"), in("1/64")));
+        put(StageTable.class, StageTable.of(staged, in(".001")));
+        put(NextMeasurement.class, get(StageTable.class).next(get(StockLeft.class)));
         put("java.util.Optional<" + Mass.class.getName() + ">", Optional.of(Mass.ofGrams(4)));
         put("java.util.Optional<" + Length.class.getName() + ">", Optional.of(in(".08")));
         put("java.util.Optional<java.lang.Double>", Optional.of(0.8));
