@@ -19,7 +19,7 @@ public enum FitInstruction implements Instruction {
     /** A stop on the way, where the tip is seated and depth tells nothing. */
     STOP_SEATED("Stop with {e} still to come off: it goes all the way in from here on, so caliper the stations.", ""),
     /** Try the fit. */
-    TRY_FIT("Dry fit: the tip seats {i} deep and turns freely, {w} loose on the diameter.", ""),
+    TRY_FIT("Dry fit: the tip seats {i} deep and turns freely, {c} loose on the diameter.", ""),
     /** Bond and cure. */
     BOND(
             "Roughen and clean tip and bore, put the ferrule on, coat both with adhesive, turn the tip in until it is seated {i} deep,"

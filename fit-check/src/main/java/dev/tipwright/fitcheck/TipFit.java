@@ -11,6 +11,7 @@ import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.Stage;
@@ -104,6 +105,15 @@ public record TipFit(
         return StageTable.of(new StagedTip(tip.stripped(), removal.profile(), bore, insertion), pass);
     }
 
+    /**
+     * The clearance of the finished tip where it seats.
+     *
+     * @return least, greatest and mean; the least is the wanted clearance unless the bare tip is looser
+     */
+    public Clearance seated() {
+        return Clearance.of(removal.profile(), bore, insertion);
+    }
+
     @Override
     public List<Term> headline() {
         List<Term> headline = new ArrayList<>(List.of(
@@ -174,7 +184,7 @@ public record TipFit(
                 BenchStage.DRY_BUILD,
                 FitInstruction.TRY_FIT,
                 inserted,
-                Term.fine("w", "clearance on the diameter", clearance)));
+                Term.fine("c", "least clearance of the finished tip", seated().least())));
         operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
     }

@@ -18,7 +18,7 @@ import java.util.List;
  *         Station.of(Length.parse("1 1/4 in"), Length.parse(".359 in")));
  * StageTable table = StageTable.of(new StagedTip(tip, finished, bore, bore.depth()), Length.parse(".001 in"));
  * table.stages().get(1).stock().thousandths();              // = 8.75
- * table.stages().get(1).insertion().inches();               // = 0.5078125
+ * table.stages().get(3).insertion().inches();               // = 1.25
  * table.stages().get(1).perThousandth().inches();           // = 0.15625
  * }</pre>
  *
