@@ -91,11 +91,16 @@ import dev.tipwright.fitcheck.TipFitStep;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.KnownTip;
 import dev.tipwright.fitcheck.taper.NextMeasurement;
+import dev.tipwright.fitcheck.taper.PassRate;
 import dev.tipwright.fitcheck.taper.Stage;
 import dev.tipwright.fitcheck.taper.StageTable;
 import dev.tipwright.fitcheck.taper.StagedTip;
 import dev.tipwright.fitcheck.taper.StockLeft;
+import dev.tipwright.fitcheck.taper.StockRange;
+import dev.tipwright.fitcheck.taper.StopReading;
+import dev.tipwright.fitcheck.taper.StopReport;
 import dev.tipwright.fitcheck.taper.TipSection;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.ShaftReview;
@@ -131,6 +136,12 @@ public final class Samples {
             Map.entry("read", in("2")),
             Map.entry("pass", in(".001")),
             Map.entry("tolerance", in("1/64")),
+            Map.entry("depthTolerance", in("1/64")),
+            Map.entry("caliperTolerance", in(".0002")),
+            Map.entry("StopReading.insertion", Optional.of(in("1/2"))),
+            Map.entry("StopReading.ofDepth.insertion", in("1/2")),
+            Map.entry("StockRange.least", in(".004")),
+            Map.entry("PassRate.least", in(".0008")),
             Map.entry("StagedTip.finished", finishedTip()),
             Map.entry("StockLeft.least", Optional.of(in(".004"))),
             Map.entry("outside", in("1.05")),
@@ -478,6 +489,18 @@ public final class Samples {
         put("java.util.List<" + Stage.class.getName() + ">", List.of(get(Stage.class)));
         put(StockLeft.class, staged.stock(in("1/2"), in("1/64")));
         put(StageTable.class, StageTable.of(staged, in(".001")));
+        StopReading stop = StopReading.ofDepth(in("1/2")).withMarks(List.of(in("1/4")));
+        put(StopReading.class, stop);
+        put(KnownTip.class, KnownTip.of(bore, stop, in("1/64"), in(".0002")));
+        put(StockRange.class, new StockRange(in(".004"), in(".005")));
+        put("java.util.Optional<" + StockRange.class.getName() + ">", Optional.of(get(StockRange.class)));
+        put("java.util.Optional<" + StockLeft.class.getName() + ">", Optional.of(get(StockLeft.class)));
+        put(PassRate.class, new PassRate(in(".0008"), in(".0012")));
+        put("java.util.List<" + Length.class.getName() + ">", List.of(in("1/4")));
+        put(StopReport.class, StopReport.of(staged, stop, in(".004"), in("1/64"), in(".0002")));
+        put(
+                "java.util.Optional<" + NextMeasurement.class.getName() + ">",
+                Optional.of(get(StageTable.class).next(get(StockLeft.class))));
         put(NextMeasurement.class, get(StageTable.class).next(get(StockLeft.class)));
         put("java.util.Optional<" + Mass.class.getName() + ">", Optional.of(Mass.ofGrams(4)));
         put("java.util.Optional<" + Length.class.getName() + ">", Optional.of(in(".08")));

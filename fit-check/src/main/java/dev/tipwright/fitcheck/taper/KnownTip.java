@@ -67,10 +67,17 @@ public record KnownTip(List<Station> readings, List<Station> atMost) {
         }
         Optional<Length> insertion = stop.insertion();
         insertion.ifPresent(depth -> Require.that(
-                !depth.moreThan(bore.depth()), "stop", "must go in at most the depth of the bore, " + bore.depth(), stop));
-        insertion.ifPresent(depth -> stop.marks().forEach(mark -> readings.add(mark(bore, depth, mark, depthTolerance))));
+                !depth.moreThan(bore.depth()),
+                "stop",
+                "must go in at most the depth of the bore, " + bore.depth(),
+                stop));
+        insertion.ifPresent(
+                depth -> stop.marks().forEach(mark -> readings.add(mark(bore, depth, mark, depthTolerance))));
         return new KnownTip(
-                readings, insertion.map(depth -> envelope(bore, depth.minus(depthTolerance))).orElse(List.of()));
+                readings,
+                insertion
+                        .map(depth -> envelope(bore, depth.minus(depthTolerance)))
+                        .orElse(List.of()));
     }
 
     /** The bore over all places that may have left the mark. */
@@ -78,15 +85,15 @@ public record KnownTip(List<Station> readings, List<Station> atMost) {
         Length place = insertion.minus(mark);
         Fraction from = Fraction.of(place.minus(tolerance).max(Length.ZERO).nanometres());
         Fraction to = Fraction.of(place.plus(tolerance).min(bore.depth()).nanometres());
-        ExactLine around = ExactLine.of(bore.profile(), Station::least, bore.depth()).between(from, to);
+        ExactLine around =
+                ExactLine.of(bore.profile(), Station::least, bore.depth()).between(from, to);
         Fraction least = around.knots().get(0).value();
         Fraction greatest = least;
         for (ExactLine.Knot knot : around.knots()) {
             least = least.min(knot.value());
             greatest = greatest.max(knot.value());
         }
-        return new Station(
-                mark, Length.ofNanometres(least.floor()), Length.ofNanometres(greatest.ceiling()));
+        return new Station(mark, Length.ofNanometres(least.floor()), Length.ofNanometres(greatest.ceiling()));
     }
 
     /** Runs up with {@code z}, so a place rounded down and a value rounded up keep it an upper bound. */
@@ -121,6 +128,7 @@ public record KnownTip(List<Station> readings, List<Station> atMost) {
                     return new StockRange(
                             reading.least().minus(wanted), reading.greatest().minus(wanted));
                 })
-                .reduce((a, b) -> new StockRange(a.least().min(b.least()), a.most().max(b.most())));
+                .reduce((a, b) ->
+                        new StockRange(a.least().min(b.least()), a.most().max(b.most())));
     }
 }

@@ -47,8 +47,7 @@ public record PassRate(Length least, Length most) {
         long least = Math.floorDiv(before.least().minus(after.most()).nanometres(), (long) passes);
         long most = -Math.floorDiv(after.least().minus(before.most()).nanometres(), (long) passes);
         long bound = Math.max(1, most);
-        return new PassRate(
-                Length.ofNanometres(Math.min(bound, Math.max(0, least))), Length.ofNanometres(bound));
+        return new PassRate(Length.ofNanometres(Math.min(bound, Math.max(0, least))), Length.ofNanometres(bound));
     }
 
     /**

@@ -35,7 +35,8 @@ public final class Shapes {
 
     /** A handful of nanometres long and wide. */
     public static Arbitrary<Pair> lattice() {
-        return pairs(Arbitraries.integers().between(0, 6), Arbitraries.integers().between(1, 9), 2);
+        return pairs(
+                Arbitraries.integers().between(0, 6), Arbitraries.integers().between(1, 9), 2);
     }
 
     /** Stations up to 15 mm apart, diameters from 9 to 9.6 mm. */
@@ -82,8 +83,7 @@ public final class Shapes {
         List<Station> stations = new ArrayList<>();
         for (int i = 0; i < at.length; i++) {
             Knot knot = knots.get(i);
-            stations.add(
-                    new Station(nm(at[i] - shift), nm(knot.least()), nm((long) knot.least() + knot.outOfRound())));
+            stations.add(new Station(nm(at[i] - shift), nm(knot.least()), nm((long) knot.least() + knot.outOfRound())));
         }
         return new DiameterProfile(stations, nm(from - shift), nm(to - shift));
     }
