@@ -91,6 +91,9 @@ import dev.tipwright.fitcheck.TipFitStep;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.limits.FitClass;
+import dev.tipwright.fitcheck.limits.Lean;
+import dev.tipwright.fitcheck.limits.SizeLimits;
 import dev.tipwright.fitcheck.taper.KnownTip;
 import dev.tipwright.fitcheck.taper.NextMeasurement;
 import dev.tipwright.fitcheck.taper.PassRate;
@@ -138,6 +141,12 @@ public final class Samples {
             Map.entry("tolerance", in("1/64")),
             Map.entry("depthTolerance", in("1/64")),
             Map.entry("caliperTolerance", in(".0002")),
+            Map.entry("nominal", Length.ofMillimetres(10)),
+            Map.entry("SizeLimits.least", in(".354")),
+            Map.entry("SizeLimits.of.tolerance", in(".001")),
+            Map.entry("FitClass.leastClearance", in(".003")),
+            Map.entry("Lean.lowerAt", Length.ZERO),
+            Map.entry("place", in("1.25")),
             Map.entry("StopReading.insertion", Optional.of(in("1/2"))),
             Map.entry("StopReading.ofDepth.insertion", in("1/2")),
             Map.entry("StockRange.least", in(".004")),
@@ -502,6 +511,9 @@ public final class Samples {
                 "java.util.Optional<" + NextMeasurement.class.getName() + ">",
                 Optional.of(get(StageTable.class).next(get(StockLeft.class))));
         put(NextMeasurement.class, get(StageTable.class).next(get(StockLeft.class)));
+        put(SizeLimits.class, new SizeLimits(in(".354"), in(".356")));
+        put(FitClass.class, new FitClass(in(".003"), in(".005")));
+        put(Lean.class, Lean.of(get(MaterialRemoval.class).profile(), bore, in("1.25")));
         put("java.util.Optional<" + Mass.class.getName() + ">", Optional.of(Mass.ofGrams(4)));
         put("java.util.Optional<" + Length.class.getName() + ">", Optional.of(in(".08")));
         put("java.util.Optional<java.lang.Double>", Optional.of(0.8));
