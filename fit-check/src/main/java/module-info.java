@@ -5,5 +5,6 @@ module dev.tipwright.fitcheck {
     exports dev.tipwright.fitcheck;
     exports dev.tipwright.fitcheck.insert;
     exports dev.tipwright.fitcheck.limits;
+    exports dev.tipwright.fitcheck.other;
     exports dev.tipwright.fitcheck.taper;
 }
