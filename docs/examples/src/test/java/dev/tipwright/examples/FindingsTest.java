@@ -68,8 +68,9 @@ class FindingsTest {
     void theExtraStockOfTheEightIsAllFinish() {
         Finding more = only(PRACTICE.club("8"), FitCode.MORE_FINISH_THAN_SET);
         assertThat(more.severity()).isEqualTo(Severity.NOTE);
-        assertThat(fine(more, "x")).isEqualTo(Length.parse(".005 in"));
-        assertThat(fine(more, "xf")).isEqualTo(Length.parse(".005 in"));
+        // stocks of its blank .0225, .0228 and .0275, structure .0175, .0178 and .0175: medians .0228 and .0175
+        assertThat(fine(more, "x")).isEqualTo(Length.parse(".0047 in"));
+        assertThat(fine(more, "xf")).isEqualTo(Length.parse(".0047 in"));
         assertThat(clubsWith(PRACTICE, FitCode.MORE_FINISH_THAN_SET)).containsExactly("8");
         assertThat(clubsWith(PRACTICE, FitCode.MORE_STRUCTURE_THAN_SET)).isEmpty();
     }
@@ -107,7 +108,8 @@ class FindingsTest {
 
     @Test
     void theWedgesAreLooseAndTheWoodSitsOnItsMark() {
-        assertThat(clubsWith(WEDGES, FitCode.LOOSE)).contains("gap", "sand", "lob");
+        // the lob and the wood are within a thousandth of the wanted clearance
+        assertThat(clubsWith(WEDGES, FitCode.LOOSE)).containsExactly("gap", "sand");
         assertThat(WEDGES.club("3 wood").after().work().seat().stop()).isEqualTo(Stop.MARK);
         assertThat(WEDGES.club("3 wood").after().work().seat().insertion()).isEqualTo(Length.parse("1 1/2 in"));
         Finding wide = only(WEDGES.club("3 wood"), SwingWeightCode.STEM_TOO_WIDE);
