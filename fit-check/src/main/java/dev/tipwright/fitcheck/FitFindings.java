@@ -18,6 +18,9 @@ import java.util.List;
 /** What a builder must know of one fit. */
 final class FitFindings {
 
+    /** Looseness beyond what was wanted from which it is worth a caution: a thousandth, an assumption of this library. */
+    private static final Length NOTICEABLE = Length.ofThousandths(1);
+
     private final Build build;
     private final TipFit fit;
     private final FitTarget target;
@@ -71,7 +74,7 @@ final class FitFindings {
             return Finding.note(FitCode.ENTERS_TIGHT, wanted);
         }
         Length least = Clearance.of(fit.tip().stripped(), fit.bore(), fit.insertion()).least();
-        return least.moreThan(fit.clearance())
+        return least.minus(fit.clearance()).moreThan(NOTICEABLE)
                 ? Finding.caution(FitCode.LOOSE, Term.fine("c", "least clearance", least), wanted)
                 : Finding.note(FitCode.ENTERS);
     }

@@ -11,6 +11,7 @@ import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.balance.Balance;
 import dev.tipwright.swingweight.balance.BalancePart;
@@ -28,8 +29,8 @@ import java.util.Optional;
  * @param before the club without a tip weight of this plan
  * @param after the club with it; as before if there is none
  * @param target what it is to read
- * @param exactWeight tip weight that would hit the target exactly, below zero if the club is too heavy; empty without
- *     a target
+ * @param exactWeight tip weight that would hit the target exactly where the first of the stock would lie, below zero
+ *     if the club is too heavy; empty without a target, or with the tip at the fulcrum
  * @param chosen the weight chosen from the stock
  * @param assumptions assumed readings the numbers touched
  */
@@ -50,8 +51,8 @@ public record ClubBalance(
      * @param before the club without a tip weight of this plan
      * @param after the club with it; as before if there is none
      * @param target what it is to read
-     * @param exactWeight tip weight that would hit the target exactly, below zero if the club is too heavy; empty
-     *     without a target
+     * @param exactWeight tip weight that would hit the target exactly where the first of the stock would lie, below
+     *     zero if the club is too heavy; empty without a target, or with the tip at the fulcrum
      * @param chosen the weight chosen from the stock
      * @param assumptions assumed readings the numbers touched
      */
@@ -86,12 +87,23 @@ public record ClubBalance(
     /**
      * What one part adds to the reading.
      *
-     * @param label of the part
+     * @param label of the part; the first of that label
      * @return points, negative for a part above the fulcrum
      * @throws IllegalArgumentException if there is no such part
      */
     public double points(String label) {
-        return after.part(label).about(scale.fulcrum()).ratioTo(scale.perPoint());
+        return points(after.part(label));
+    }
+
+    /**
+     * What a part adds to the reading; of two parts with one label each can be asked.
+     *
+     * @param part of the club
+     * @return points, negative for a part above the fulcrum
+     */
+    public double points(BalancePart part) {
+        Require.given("part", part);
+        return part.about(scale.fulcrum()).ratioTo(scale.perPoint());
     }
 
     @Override
@@ -101,6 +113,38 @@ public record ClubBalance(
                 Term.of("m", "total mass", after.total()),
                 Term.of("x", "balance from the top", after.balancePoint()),
                 Term.of("J", "inertia about the butt", after.inertiaAboutButt()));
+    }
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(
+                pointsMeasure(),
+                new Measure(
+                        "m",
+                        "total mass",
+                        Measure.Kind.MASS,
+                        build -> Balance.of(build).total().grams()),
+                Measure.length(
+                        "x", "balance from the top", build -> Balance.of(build).balancePoint()),
+                new Measure(
+                        "J",
+                        "inertia about the butt",
+                        Measure.Kind.INERTIA,
+                        build -> Balance.of(build).inertiaAboutButt().kilogramSquareCentimetres()));
+    }
+
+    /**
+     * The swing weight in points above the zero of the scale, so that it can have a budget.
+     *
+     * @return the measure
+     */
+    public Measure pointsMeasure() {
+        return new Measure(
+                "reads",
+                "swing weight",
+                Measure.Kind.POINTS,
+                build -> scale.read(Balance.of(build).momentAbout(scale.fulcrum()))
+                        .points());
     }
 
     @Override

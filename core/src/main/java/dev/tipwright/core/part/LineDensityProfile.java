@@ -56,6 +56,15 @@ public record LineDensityProfile(List<Knot> knots) {
     }
 
     /**
+     * How far up it was read.
+     *
+     * @return place of the last station, from the raw tip
+     */
+    public Length end() {
+        return knots.get(knots.size() - 1).at();
+    }
+
+    /**
      * This one with another value in one place.
      *
      * @param knots two or more, from the raw tip (0) to the butt, in order

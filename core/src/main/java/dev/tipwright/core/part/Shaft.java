@@ -34,6 +34,11 @@ public record Shaft(
         Require.given("mass", mass);
         Require.that(
                 mass.balance().lessThan(length), "mass", "must balance short of the length, " + length, mass.balance());
+        Require.that(
+                mass.along().known().map(along -> !along.end().lessThan(length)).orElse(true),
+                "mass",
+                "must have its mass along the shaft read to the length, " + length,
+                mass.along());
         Require.given("section", section);
         Require.that(
                 !section.outside().to().moreThan(length),

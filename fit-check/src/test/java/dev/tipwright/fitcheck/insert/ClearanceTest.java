@@ -57,16 +57,14 @@ class ClearanceTest {
     @Test
     void aCylinderInATaper() {
         Clearance clearance = Clearance.of(cylinder(350, 8000), taper(), mil(1250));
-        assertThat(clearance)
-                .isEqualTo(new Clearance(mil(5), Length.ZERO, mil(13), mil(1250), mil(9), false));
+        assertThat(clearance).isEqualTo(new Clearance(mil(5), Length.ZERO, mil(13), mil(1250), mil(9), false));
     }
 
     /** Half in, the end of the tip is where the bore is .359. */
     @Test
     void halfWayIn() {
         Clearance clearance = Clearance.of(cylinder(350, 8000), taper(), mil(625));
-        assertThat(clearance)
-                .isEqualTo(new Clearance(mil(9), Length.ZERO, mil(13), mil(625), mil(11), false));
+        assertThat(clearance).isEqualTo(new Clearance(mil(9), Length.ZERO, mil(13), mil(625), mil(11), false));
     }
 
     /** Read for .5 only, the tip is judged over that .5: from .355 at the bottom to .3582 above it. */
@@ -93,7 +91,8 @@ class ClearanceTest {
     @Test
     void pinsGiveALowerBound() {
         Bore pinned = taper().withReading(BoreReading.BY_PINS);
-        assertThat(Clearance.of(cylinder(350, 8000), pinned, mil(1250)).lowerBound()).isTrue();
+        assertThat(Clearance.of(cylinder(350, 8000), pinned, mil(1250)).lowerBound())
+                .isTrue();
     }
 
     /**
@@ -143,8 +142,9 @@ class ClearanceTest {
                 .max(EverySegmentPair.ORDER)
                 .orElseThrow();
         BigFraction area = pieces.stream()
-                .map(piece ->
-                        piece.to().subtract(piece.from()).multiply(piece.atFrom().add(piece.atTo())))
+                .map(piece -> piece.to()
+                        .subtract(piece.from())
+                        .multiply(piece.atFrom().add(piece.atTo())))
                 .reduce(BigFraction.ZERO, BigFraction::add);
         long inserted = Math.min(insertion, pair.tip().length().nanometres());
         assertRounded(clearance.least(), least);
@@ -176,7 +176,8 @@ class ClearanceTest {
 
     private static List<Piece> pieces(Shapes.Pair pair, long insertion) {
         List<EverySegmentPair.Segment> up = EverySegmentPair.segments(pair.tip(), true);
-        List<EverySegmentPair.Segment> down = EverySegmentPair.segments(pair.bore().profile(), false);
+        List<EverySegmentPair.Segment> down =
+                EverySegmentPair.segments(pair.bore().profile(), false);
         BigFraction i = BigFraction.of(insertion);
         BigFraction end = BigFraction.of(Math.min(insertion, pair.tip().length().nanometres()));
         TreeSet<BigFraction> places = new TreeSet<>(EverySegmentPair.ORDER);
@@ -202,9 +203,8 @@ class ClearanceTest {
 
     private static EverySegmentPair.Segment over(List<EverySegmentPair.Segment> all, BigFraction a, BigFraction b) {
         return all.stream()
-                .filter(segment ->
-                        EverySegmentPair.ORDER.compare(segment.from(), a) <= 0
- && EverySegmentPair.ORDER.compare(segment.to(), b) >= 0)
+                .filter(segment -> EverySegmentPair.ORDER.compare(segment.from(), a) <= 0
+                        && EverySegmentPair.ORDER.compare(segment.to(), b) >= 0)
                 .findFirst()
                 .orElseThrow();
     }
@@ -212,8 +212,7 @@ class ClearanceTest {
     private static Length ofCylinders(double hole, double shaft) {
         Bore bore = Bore.ofTwoDiameters(
                 Length.ofMillimetres(hole), Length.ofMillimetres(hole), Length.ofMillimetres(30), BoreEnd.THROUGH);
-        DiameterProfile tip =
-                DiameterProfile.cylinder(Length.ofMillimetres(shaft), Length.ofMillimetres(200));
+        DiameterProfile tip = DiameterProfile.cylinder(Length.ofMillimetres(shaft), Length.ofMillimetres(200));
         Clearance clearance = Clearance.of(tip, bore, Length.ofMillimetres(30));
         assertThat(clearance.least()).isEqualTo(clearance.greatest()).isEqualTo(clearance.mean());
         return clearance.least();

@@ -45,10 +45,7 @@ final class EverySegmentPair {
     }
 
     static long floor(BigFraction notNegative) {
-        return notNegative
-                .getNumerator()
-                .divide(notNegative.getDenominator())
-                .longValueExact();
+        return notNegative.getNumerator().divide(notNegative.getDenominator()).longValueExact();
     }
 
     private static Optional<BigFraction> leastSum(Segment up, Segment down) {
@@ -100,8 +97,7 @@ final class EverySegmentPair {
             BigFraction from = ORDER.compare(whole.from(), start) < 0 ? start : whole.from();
             BigFraction to = ORDER.compare(whole.to(), end) > 0 ? end : whole.to();
             if (ORDER.compare(from, to) < 0) {
-                segments.add(
-                        new Segment(from.subtract(start), to.subtract(start), whole.value(from), whole.value(to)));
+                segments.add(new Segment(from.subtract(start), to.subtract(start), whole.value(from), whole.value(to)));
             }
         }
         return segments;

@@ -84,10 +84,10 @@ class FirstContactByHandTest {
 
     @Test
     void theWorstDiameterOfAnOutOfRoundReadingBinds() {
-        DiameterProfile oval = tip(
-                new Station(in("0"), in(".350"), in(".359")), new Station(in("8"), in(".350"), in(".359")));
-        Bore ovalBore = bore(
-                new Station(in("0"), in(".363"), in(".37")), new Station(in("1.25"), in(".355"), in(".37")));
+        DiameterProfile oval =
+                tip(new Station(in("0"), in(".350"), in(".359")), new Station(in("8"), in(".350"), in(".359")));
+        Bore ovalBore =
+                bore(new Station(in("0"), in(".363"), in(".37")), new Station(in("1.25"), in(".355"), in(".37")));
         assertContact(FirstContact.of(oval, ovalBore), ".625", "0", ".625");
     }
 

@@ -39,8 +39,7 @@ class FirstContactLawProperties {
     }
 
     @Property
-    void aTipThatGrowsAnywhereGoesNoFurther(
-            @ForAll("pairs") Shapes.Pair pair, @ForAll("widenings") List<Integer> by) {
+    void aTipThatGrowsAnywhereGoesNoFurther(@ForAll("pairs") Shapes.Pair pair, @ForAll("widenings") List<Integer> by) {
         DiameterProfile wider = widened(pair.tip(), by);
         assertThat(insertion(wider, pair.bore())).isLessThanOrEqualTo(insertion(pair.tip(), pair.bore()));
     }

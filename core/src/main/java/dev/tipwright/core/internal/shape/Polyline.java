@@ -339,6 +339,15 @@ public final class Polyline {
     }
 
     /**
+     * The solid of revolution, the value being a diameter.
+     *
+     * @return volume and moments about the place 0
+     */
+    public Solid solid() {
+        return around(constant(0, from(), to()));
+    }
+
+    /**
      * What lies between this one and another inside it, both taken as diameters and turned about the axis.
      *
      * @param inner a polyline with the same ends, nowhere above this one
