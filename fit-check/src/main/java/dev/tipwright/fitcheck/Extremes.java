@@ -18,14 +18,12 @@ final class Extremes {
 
     /** The greatest diameter of a profile from one place to another. */
     static Length widest(DiameterProfile profile, Length from, Length to) {
-        Polyline part =
-                Polyline.of(profile, Polyline.Diameter.GREATEST).between(from.millimetres(), to.millimetres());
+        Polyline part = Polyline.of(profile, Polyline.Diameter.GREATEST).between(from.millimetres(), to.millimetres());
         return Length.ofMillimetres(part.value(part.greatest()));
     }
 
     /** The greatest diameter at the end of a tip. */
     static Length widestEnd(DiameterProfile tip) {
-        return Length.ofMillimetres(
-                Polyline.of(tip, Polyline.Diameter.GREATEST).after(0));
+        return Length.ofMillimetres(Polyline.of(tip, Polyline.Diameter.GREATEST).after(0));
     }
 }

@@ -19,8 +19,9 @@ public enum FitCode implements FindingCode {
     /** No structure has to come off. */
     ENTERS("with its finish off the tip goes in all the way; nothing of its structure has to come off"),
     /** Bare, the tip goes in, but tighter than wanted. */
-    ENTERS_TIGHT("with its finish off the tip goes in all the way, but tighter than the {w} that is wanted: some structure has to"
-            + " come off all the same"),
+    ENTERS_TIGHT(
+            "with its finish off the tip goes in all the way, but tighter than the {w} that is wanted: some structure has to"
+                    + " come off all the same"),
     /** Bare, the tip is looser than wanted. */
     LOOSE(
             "bare, the tip has {c} of clearance at its tightest where {w} is wanted: a shim or another blank, not more adhesive"),

@@ -73,7 +73,8 @@ final class FitFindings {
         if (removal.structureVolume().cubicMillimetres() > 0) {
             return Finding.note(FitCode.ENTERS_TIGHT, wanted);
         }
-        Length least = Clearance.of(fit.tip().stripped(), fit.bore(), fit.insertion()).least();
+        Length least =
+                Clearance.of(fit.tip().stripped(), fit.bore(), fit.insertion()).least();
         return least.minus(fit.clearance()).moreThan(NOTICEABLE)
                 ? Finding.caution(FitCode.LOOSE, Term.fine("c", "least clearance", least), wanted)
                 : Finding.note(FitCode.ENTERS);

@@ -63,9 +63,7 @@ public final class TipFitStep implements WorkStep {
         Length read = outside.minus(build.work().tipTrim()).max(Length.ZERO);
         if (insertion.moreThan(read)) {
             return Optional.of(Finding.stop(
-                    FitCode.TIP_NOT_READ,
-                    Term.of("z", "measured up to", read),
-                    Term.of("i", "insertion", insertion)));
+                    FitCode.TIP_NOT_READ, Term.of("z", "measured up to", read), Term.of("i", "insertion", insertion)));
         }
         Length narrowest = Extremes.narrowest(build.parts().head().bore(), insertion);
         if (!target.clearance().lessThan(narrowest)) {

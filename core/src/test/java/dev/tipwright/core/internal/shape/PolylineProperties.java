@@ -164,8 +164,10 @@ class PolylineProperties {
     void solidsTakenApartAddUp(@ForAll("lines") Polyline a, @ForAll("lines") Polyline b) {
         Polyline inner = a.min(b);
         Solid between = a.around(inner);
-        assertThat(between.volume() + inner.solid().volume()).isCloseTo(a.solid().volume(), within(1e-9));
+        assertThat(between.volume() + inner.solid().volume())
+                .isCloseTo(a.solid().volume(), within(1e-9));
         assertThat(between.first() + inner.solid().first()).isCloseTo(a.solid().first(), within(1e-7));
-        assertThat(between.second() + inner.solid().second()).isCloseTo(a.solid().second(), within(1e-5));
+        assertThat(between.second() + inner.solid().second())
+                .isCloseTo(a.solid().second(), within(1e-5));
     }
 }
