@@ -56,8 +56,8 @@ public enum FitCode implements FindingCode {
     /** A limit is kept by less than the uncertainty. */
     LIMIT_KEPT_BY_LITTLE(
             "{what}, {v}, keeps its limit of {min}, but is known only to {U}: kept only within its uncertainty"),
-    /** First order does not describe a first contact. */
-    CONTACT_NOT_STRAIGHT(
+    /** First order does not describe how uncertain a number is. */
+    FIRST_ORDER_MISLEADS(
             "{what}, {v}, bends or jumps with {input}: to first order it is known to {U}, but by trials it lies from {low} to {high};"
                     + " go by the trials");
 

@@ -24,8 +24,8 @@ import java.util.Optional;
  * Looks at how sure the fits of a plan are. A wall or a bonded length that keeps its limit by less than its expanded
  * uncertainty is said to do so.
  *
- * <p>The first contact jumps where a tip is about as wide as a step in the bore: then a budget to first order misleads,
- * and trials by Monte Carlo say how far the tip may go in. The trials are always the same, so the finding is too.
+ * <p>The first contact jumps where a tip is about as wide as a step in the bore, and the least clearance bends where it
+ * moves from one place to another: then a budget to first order misleads, and trials by Monte Carlo say more. The trials are always the same, so the finding is too.
  */
 public final class FitDoubt implements SetReview {
 
@@ -57,7 +57,7 @@ public final class FitDoubt implements SetReview {
                 List<Finding> findings = new ArrayList<>();
                 for (Measure measure : fit.measures()) {
                     switch (measure.symbol()) {
-                        case "i0", "i1" -> contact(measure, club).ifPresent(findings::add);
+                        case "i0", "i1", "c" -> straight(measure, club).ifPresent(findings::add);
                         case "i" ->
                             limit(measure, club, target.leastInsertion().known())
                                     .ifPresent(findings::add);
@@ -89,7 +89,7 @@ public final class FitDoubt implements SetReview {
                         measure.expanded(budget.get())));
     }
 
-    private Optional<Finding> contact(Measure measure, ClubPlan club) {
+    private Optional<Finding> straight(Measure measure, ClubPlan club) {
         try {
             return parting(measure, measure.measurand(club.after(), bench));
         } catch (IllegalArgumentException | ArithmeticException notBuilt) {
@@ -112,8 +112,8 @@ public final class FitDoubt implements SetReview {
         }
         Interval interval = trials.shortestInterval(0.95);
         return Optional.of(Finding.note(
-                FitCode.CONTACT_NOT_STRAIGHT,
-                Term.of("what", "which contact", measure.meaning()),
+                FitCode.FIRST_ORDER_MISLEADS,
+                Term.of("what", "of which number", measure.meaning()),
                 measure.term("v", measure.meaning(), budget.value()),
                 Term.of("input", "what it bends or jumps with", check.worstInput()),
                 measure.expanded(budget),

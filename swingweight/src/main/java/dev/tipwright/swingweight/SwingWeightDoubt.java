@@ -55,10 +55,7 @@ public final class SwingWeightDoubt implements SetReview {
             findings.add(Finding.note(
                     SwingWeightCode.DRY_BUILD_WORTH,
                     uncertainty,
-                    Term.number(
-                            "share",
-                            "share of the variance",
-                            100 * largest.get().share())));
+                    Term.count("share", "per cent of the variance", Math.round(100 * largest.get().share()))));
         }
         return findings;
     }

@@ -111,6 +111,26 @@ public record BenchUncertainty(List<Tool> tools) {
     }
 
     /**
+     * This bench as if some things were known exactly: what is left says what a better reading of them would be worth.
+     *
+     * @param known what counts as known; at least one other use must be left
+     * @return the bench without these
+     */
+    public BenchUncertainty without(BenchInput... known) {
+        List<BenchInput> gone = Require.all("known", known);
+        List<Tool> left = new ArrayList<>();
+        for (Tool tool : tools) {
+            List<BenchInput> uses =
+                    tool.uses().stream().filter(use -> !gone.contains(use)).toList();
+            if (!uses.isEmpty()) {
+                left.add(new Tool(tool.instrument(), uses));
+            }
+        }
+        Require.that(!left.isEmpty(), "known", "must leave a use of one instrument", gone);
+        return new BenchUncertainty(left);
+    }
+
+    /**
      * The uncertain inputs of a club. A head whose centre of mass was not measured has it as uncertain as {@link
      * HeadCentreRule} says, whatever the tools are.
      *

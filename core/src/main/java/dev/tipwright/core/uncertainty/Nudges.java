@@ -10,7 +10,9 @@ import dev.tipwright.core.part.Grip;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
+import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
@@ -231,8 +233,24 @@ public final class Nudges {
     private static Build rawLength(Build build, double mm) {
         Shaft shaft = build.parts().shaft();
         Length by = Length.ofMillimetres(mm);
-        Parts parts = build.parts().withShaft(shaft.withLength(shaft.length().plus(by)));
+        Length length = shaft.length().plus(by);
+        Shaft moved = shaft.withMass(reaching(shaft.mass(), length)).withLength(length);
+        Parts parts = build.parts().withShaft(moved);
         return new Build(parts, build.work().withButtTrim(buttTaking(build.work(), by)));
+    }
+
+    /** What is known of the mass along a shaft must reach its end: the last knot goes along when it has to. */
+    private static ShaftMass reaching(ShaftMass mass, Length length) {
+        return mass.along()
+                .known()
+                .filter(along -> along.to().lessThan(length))
+                .map(along -> {
+                    List<LineDensityProfile.Knot> knots = new ArrayList<>(along.knots());
+                    LineDensityProfile.Knot last = knots.remove(knots.size() - 1);
+                    knots.add(new LineDensityProfile.Knot(length, last.density()));
+                    return mass.withAlong(Reading.measured(along.withKnots(knots)));
+                })
+                .orElse(mass);
     }
 
     /** The butt trim when it takes up a change in what stands above the mark; a butt that is not cut takes up none. */
