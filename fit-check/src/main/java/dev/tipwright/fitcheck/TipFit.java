@@ -189,8 +189,8 @@ public record TipFit(
 
     @Override
     public Working working() {
-        Length room = bore.profile().diameterAt(insertion);
-        Length outside = tip.outside().diameterAt(Length.ZERO);
+        Length room = Extremes.narrowest(bore, insertion);
+        Length outside = Extremes.widestEnd(tip.outside());
         Length finish = tip.finish().thickness().at(tip.trimmed());
         Length finished = removal.finished().get(0).mean();
         Term f = Term.fine("f", "finished diameter at the end of the tip", finished);
@@ -203,7 +203,7 @@ public record TipFit(
                                 List.of(
                                         Term.fine("d", "diameter over the finish", outside),
                                         Term.fine("p", "finish, radial", finish),
-                                        Term.fine("D", "bore at the insertion", room),
+                                        Term.fine("D", "narrowest bore down to the insertion", room),
                                         Term.fine("w", "wanted clearance", clearance)),
                                 Source.assumption("the finish is stripped, and the bore leaves the wanted clearance")),
                         new Working.Line(
