@@ -13,7 +13,7 @@ import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
-import dev.tipwright.swingweight.balance.HeadCentreRule;
+import dev.tipwright.core.part.HeadCentreRule;
 import java.util.ArrayList;
 import java.util.List;
 

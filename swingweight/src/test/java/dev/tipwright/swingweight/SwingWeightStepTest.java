@@ -37,7 +37,7 @@ import dev.tipwright.core.quantity.Units;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
 import dev.tipwright.swingweight.balance.Balance;
-import dev.tipwright.swingweight.balance.HeadCentreRule;
+import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
 import java.util.EnumSet;
 import java.util.List;
