@@ -5,7 +5,6 @@ import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.internal.text.Decimals;
 import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
@@ -172,7 +171,10 @@ public record ClubBalance(
         lines.add(reading(moment, "P", reads()));
         lines.add(new Working.Line(total, sum("m", masses), masses, sum));
         lines.add(new Working.Line(
-                Term.of("x", "balance from the top", after.balancePoint()), "F + M * c / m", List.of(fulcrum(), moment, Term.momentFactor(), total), sum));
+                Term.of("x", "balance from the top", after.balancePoint()),
+                "F + M * c / m",
+                List.of(fulcrum(), moment, Term.momentFactor(), total),
+                sum));
         lines.add(new Working.Line(
                 Term.of("J", "inertia about the butt", after.inertiaAboutButt()), sum("J", inertias), inertias, sum));
         target.ifPresent(wanted -> towards(lines, wanted));
@@ -228,7 +230,10 @@ public record ClubBalance(
                             asked,
                             without,
                             Term.momentFactor(),
-                            Term.fine("x", "its place from the top", scale.fulcrum().plus(missing.over(mass))),
+                            Term.fine(
+                                    "x",
+                                    "its place from the top",
+                                    scale.fulcrum().plus(missing.over(mass))),
                             fulcrum()),
                     Source.published("any text on mechanics", "moment of a weight")));
         });

@@ -1,6 +1,7 @@
 package dev.tipwright.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.ezylang.evalex.Expression;
 import dev.tipwright.core.evidence.Term;
@@ -15,7 +16,6 @@ import dev.tipwright.examples.read.JobFolder;
 import dev.tipwright.fitcheck.TipFit;
 import dev.tipwright.swingweight.ClubBalance;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,10 +47,13 @@ class WorkingTest {
 
     /** The test sees a wrong digit. */
     @Test
-    void aWrongNumberIsSeen() throws Exception {
+    void aWrongNumberIsSeen() {
         Map<String, String> inputs = Map.of("d", "0.3735", "D", "0.3660");
-        assertThat(evaluate("D - d", inputs, 4)).isEqualTo("-0.0075");
-        assertThat(evaluate("min(D, d) * 2", inputs, 4)).isEqualTo("0.7320");
+        assertThat(evaluate("D - d", inputs)).isEqualByComparingTo("-0.0075");
+        assertThat(evaluate("min(D, d) * 2", inputs)).isEqualByComparingTo("0.732");
+        String wrong = "Sum\n  V = a + b = 3.01 in   a sum\n      a = 1.00 in   one\n      b = 2.00 in   two\n";
+        assertThatThrownBy(() -> check(wrong)).isInstanceOf(AssertionError.class);
+        assertThat(check(wrong.replace("3.01", "3.00"))).isEqualTo(1);
     }
 
     @Test
@@ -97,9 +100,12 @@ class WorkingTest {
                 }
                 String printed = result.group(3);
                 int places = printed.contains(".") ? printed.length() - printed.indexOf('.') - 1 : 0;
-                assertThat(evaluate(result.group(2), inputs, places))
-                        .as(lines.get(i) + "\n" + inputs)
-                        .isEqualTo(printed);
+                BigDecimal value = evaluate(result.group(2), inputs);
+                // Half a unit of the last printed digit; the inputs are rounded too, three digits further on or more, so near a tie
+                // the printed digit may go either way: a hundredth of a unit.
+                assertThat(value.subtract(new BigDecimal(printed)).abs())
+                        .as(lines.get(i) + "\n" + inputs + " gives " + value)
+                        .isLessThanOrEqualTo(new BigDecimal("0.51").movePointLeft(places));
                 checked++;
             }
         }
@@ -107,7 +113,7 @@ class WorkingTest {
     }
 
     /** The library does not tell D from d, so that each symbol gets a name of its own first. */
-    private static String evaluate(String formula, Map<String, String> inputs, int places) {
+    private static BigDecimal evaluate(String formula, Map<String, String> inputs) {
         Map<String, Object> values = new LinkedHashMap<>();
         List<String> symbols = List.copyOf(inputs.keySet());
         Matcher words = Pattern.compile("[A-Za-z][A-Za-z0-9_]*").matcher(formula);
@@ -117,9 +123,7 @@ class WorkingTest {
             values.put("v_" + i, new BigDecimal(inputs.get(symbols.get(i))));
         }
         try {
-            BigDecimal value = new Expression(renamed).withValues(values).evaluate().getNumberValue();
-            BigDecimal rounded = value.setScale(places, RoundingMode.HALF_EVEN);
-            return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+            return new Expression(renamed).withValues(values).evaluate().getNumberValue();
         } catch (com.ezylang.evalex.EvaluationException | com.ezylang.evalex.parser.ParseException e) {
             throw new AssertionError(formula, e);
         }
