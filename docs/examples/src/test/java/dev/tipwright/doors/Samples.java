@@ -1,5 +1,29 @@
 package dev.tipwright.doors;
 
+import dev.tipwright.core.uncertainty.Input;
+import dev.tipwright.core.uncertainty.Inputs;
+import dev.tipwright.core.uncertainty.Correlation;
+import dev.tipwright.core.uncertainty.DegreesOfFreedom;
+import dev.tipwright.core.uncertainty.Model;
+import dev.tipwright.core.uncertainty.Measurand;
+import dev.tipwright.core.uncertainty.Budget;
+import dev.tipwright.core.uncertainty.Contribution;
+import dev.tipwright.core.uncertainty.Expanded;
+import dev.tipwright.core.uncertainty.Interval;
+import dev.tipwright.core.uncertainty.SecondOrder;
+import dev.tipwright.core.uncertainty.LinearityCheck;
+import dev.tipwright.core.uncertainty.MonteCarlo;
+import dev.tipwright.core.uncertainty.MonteCarloResult;
+import dev.tipwright.core.uncertainty.Instrument;
+import dev.tipwright.core.uncertainty.Nudge;
+import dev.tipwright.core.uncertainty.Nudges;
+import dev.tipwright.core.uncertainty.BuildInput;
+import dev.tipwright.core.uncertainty.BenchInput;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.swingweight.SwingWeightDoubt;
+import dev.tipwright.core.length.LengthDoubt;
+import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.club.Parts;
@@ -146,6 +170,10 @@ public final class Samples {
     /** Where any good value will not do: by the class it is given to and the name of the argument, or by the name alone. */
     private static final Map<String, Object> BY_NAME = Map.ofEntries(
             Map.entry("letters", "ABCDEFG"),
+            Map.entry("probability", 0.9),
+            Map.entry("input", Input.ofStandard("head mass", "g", 0, 0.1)),
+            Map.entry("Interval.high", 0.75),
+            Map.entry("MonteCarlo.trials", 100),
             Map.entry("designation", "D2"),
             Map.entry("clearance", in(".004")),
             Map.entry("read", in("2")),
@@ -209,6 +237,7 @@ public final class Samples {
         parts();
         clubs();
         results();
+        sureness();
     }
 
     private static void put(Class<?> type, Object value) {
@@ -496,6 +525,9 @@ public final class Samples {
 
     private static Object termOf(Class<?> kind) {
         try {
+            if (kind == Term.OfFactor.class) {
+                return Term.momentFactor();
+            }
             Object value = get(kind.getRecordComponents()[2].getType());
             return kind.getConstructors()[0].newInstance("s", "a sample", value);
         } catch (ReflectiveOperationException e) {
@@ -590,6 +622,80 @@ public final class Samples {
                         .take(get(Build.class))
                         .reports()
                         .get(0));
+    }
+
+    private static void sureness() {
+        Input input = Input.ofStandard("head mass", "g", 0, 0.1);
+        put(Input.class, input);
+        put(Input[].class, new Input[] {input});
+        list(Input.class, input);
+        Correlation correlation = new Correlation("head mass", "other", 0.5);
+        put(Correlation.class, correlation);
+        put("java.util.List<" + Correlation.class.getName() + ">", List.of());
+        put(DegreesOfFreedom.class, DegreesOfFreedom.of(9));
+        Inputs inputs = Inputs.of(input);
+        put(Inputs.class, inputs);
+        put(Model.class, (Model) x -> 2 * x[0]);
+        Measurand measurand = Measurand.of("double mass", "g", inputs, x -> 2 * x[0]);
+        put(Measurand.class, measurand);
+        put(Budget.class, Budget.of(measurand));
+        put(Contribution.class, Budget.of(measurand).contributions().get(0));
+        put(Expanded.class, Budget.of(measurand).expanded(0.95));
+        put(Interval.class, new Interval(0.95, 0.5, 1));
+        put(SecondOrder.class, SecondOrder.of(measurand));
+        put(LinearityCheck.class, LinearityCheck.of(measurand, 0.1));
+        put(MonteCarlo.Progress.class, (MonteCarlo.Progress) (done, total) -> {});
+        put(MonteCarlo.class, MonteCarlo.of(100, 1));
+        put(MonteCarloResult.class, MonteCarlo.of(100, 1).run(measurand));
+        put(java.util.concurrent.ExecutorService.class, java.util.concurrent.ForkJoinPool.commonPool());
+        Instrument scale = Instrument.ofStandard("scale", "g", 0.1, 0.05);
+        put(Instrument.class, scale);
+        put(double[].class, new double[] {1, 2});
+        put(Nudge.class, Nudges.HEAD_MASS);
+        put(BuildInput.class, new BuildInput(input, Nudges.HEAD_MASS));
+        put(BenchInput[].class, new BenchInput[] {BenchInput.MASS});
+        list(BenchInput.class, BenchInput.MASS);
+        BenchUncertainty.Tool tool = BenchUncertainty.Tool.of(scale, BenchInput.MASS);
+        put(BenchUncertainty.Tool.class, tool);
+        put(BenchUncertainty.Tool[].class, new BenchUncertainty.Tool[] {tool});
+        list(BenchUncertainty.Tool.class, tool);
+        put(BenchUncertainty.class, bench());
+        Measure measure = get(ClubBalance.class).pointsMeasure();
+        put(Measure.class, measure);
+        put(
+                "java.util.function.ToDoubleFunction<" + Build.class.getName() + ">",
+                (java.util.function.ToDoubleFunction<Build>) build -> 1.0);
+        put(
+                "java.util.function.Function<" + Build.class.getName() + ", " + Length.class.getName() + ">",
+                (java.util.function.Function<Build, Length>) Build::cutLength);
+        put(SwingWeightDoubt.class, new SwingWeightDoubt(bench()));
+        put(LengthDoubt.class, new LengthDoubt(bench()));
+        put(FitDoubt.class, new FitDoubt(bench(), get(FitTarget.class)));
+    }
+
+    /** The instruments of a bench, for examples. */
+    public static BenchUncertainty bench() {
+        return BenchUncertainty.of(
+                BenchUncertainty.Tool.of(Instrument.ofStandard("scale", "g", 0.1, 0), BenchInput.MASS),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("rule", "mm", in("1/64").millimetres(), 0),
+                        BenchInput.RAW_LENGTH,
+                        BenchInput.MOUTH_TO_GROUND,
+                        BenchInput.CUTS),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("balance rest", "mm", in(".05").millimetres(), 0),
+                        BenchInput.BALANCE_POINT),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("dowel", "mm", in(".04").millimetres(), 0), BenchInput.HEAD_CENTRE));
+    }
+
+    /** The report of a balanced club, for examples. */
+    public static ClubBalance balance() {
+        return get(ClubBalance.class);
+    }
+
+    private static void list(Class<?> type, Object value) {
+        put("java.util.List<" + type.getTypeName() + ">", List.of(value));
     }
 
     private static void plans() {
