@@ -1,21 +1,27 @@
 package dev.tipwright.examples;
 
 import dev.tipwright.core.length.CutToLengthStep;
+import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.PlanText;
+import dev.tipwright.core.plan.SetReview;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.examples.read.Job;
 import dev.tipwright.examples.read.JobFolder;
+import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFitStep;
 import dev.tipwright.swingweight.ShaftReview;
+import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The main job: reads what was measured on the bench from a folder, plans every club through all steps, and prints the plan.
@@ -71,7 +77,10 @@ public final class MainJob {
             err.println(input.problems().size() + " to put right; nothing was planned.");
             return PROBLEMS;
         }
-        out.print(PlanText.plain(plan(input.job().get()), units));
+        Job job = input.job().get();
+        out.print(job.bench()
+                .map(bench -> PlanText.plain(plan(job), units, bench))
+                .orElseGet(() -> PlanText.plain(plan(job), units)));
         return PLANNED;
     }
 
@@ -82,7 +91,16 @@ public final class MainJob {
                         TipFitStep.with(job.fit()),
                         CutToLengthStep.to(job.lengths(), job.kerf()),
                         SwingWeightStep.towards(job.swingWeights(), job.tipWeights()))
-                .reviewedBy(new StockReview(), new ShaftReview())
+                .reviewedBy(reviews(job).toArray(SetReview[]::new))
                 .plan(job.clubs());
+    }
+
+    /** What looks at the whole set; where instruments are named, at how sure its numbers are too. */
+    private static List<SetReview> reviews(Job job) {
+        List<SetReview> reviews = new ArrayList<>(List.of(new StockReview(), new ShaftReview()));
+        job.bench()
+                .ifPresent(bench -> reviews.addAll(
+                        List.of(new LengthDoubt(bench), new FitDoubt(bench, job.fit()), new SwingWeightDoubt(bench))));
+        return reviews;
     }
 }
