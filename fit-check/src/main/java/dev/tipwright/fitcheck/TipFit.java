@@ -189,7 +189,7 @@ public record TipFit(
 
     @Override
     public Working working() {
-        Length room = bore.profile().diameterAt(insertion);
+        Length room = FitFindings.narrowest(bore, insertion);
         Length outside = tip.outside().diameterAt(Length.ZERO);
         Length finish = tip.finish().thickness().at(tip.trimmed());
         Length finished = removal.finished().get(0).mean();
@@ -203,7 +203,7 @@ public record TipFit(
                                 List.of(
                                         Term.fine("d", "diameter over the finish", outside),
                                         Term.fine("p", "finish, radial", finish),
-                                        Term.fine("D", "bore at the insertion", room),
+                                        Term.fine("D", "narrowest of the bore down to the insertion", room),
                                         Term.fine("w", "wanted clearance", clearance)),
                                 Source.assumption("the finish is stripped, and the bore leaves the wanted clearance")),
                         new Working.Line(
