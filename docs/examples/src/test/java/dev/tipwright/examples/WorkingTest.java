@@ -75,8 +75,7 @@ class WorkingTest {
         for (ClubPlan club : MainJob.plan(job).clubs()) {
             club.reports().stream().map(StepReport::working).forEach(workings::add);
             workings.add(ShaftCut.of(club.after()).working());
-            workings.add(ProfileVolume.working(
-                    club.report(TipFit.class).removal().profile()));
+            workings.add(new ProfileVolume(club.report(TipFit.class).removal().profile()).working());
             Stream.of(club.report(ClubBalance.class).pointsMeasure())
                     .map(measure -> measure.budget(club.after(), bench).orElseThrow())
                     .forEach(budget -> workings.add(budget.working(Measure.TWO_SIGMA)));
@@ -101,7 +100,8 @@ class WorkingTest {
                 String printed = result.group(3);
                 int places = printed.contains(".") ? printed.length() - printed.indexOf('.') - 1 : 0;
                 BigDecimal value = evaluate(result.group(2), inputs);
-                // Half a unit of the last printed digit; the inputs are rounded too, three digits further on or more, so near a tie
+                // Half a unit of the last printed digit; the inputs are rounded too, three digits further on or more,
+                // so near a tie
                 // the printed digit may go either way: a hundredth of a unit.
                 assertThat(value.subtract(new BigDecimal(printed)).abs())
                         .as(lines.get(i) + "\n" + inputs + " gives " + value)
@@ -117,8 +117,8 @@ class WorkingTest {
         Map<String, Object> values = new LinkedHashMap<>();
         List<String> symbols = List.copyOf(inputs.keySet());
         Matcher words = Pattern.compile("[A-Za-z][A-Za-z0-9_]*").matcher(formula);
-        String renamed = words.replaceAll(word ->
-                symbols.contains(word.group()) ? "v_" + symbols.indexOf(word.group()) : word.group());
+        String renamed = words.replaceAll(
+                word -> symbols.contains(word.group()) ? "v_" + symbols.indexOf(word.group()) : word.group());
         for (int i = 0; i < symbols.size(); i++) {
             values.put("v_" + i, new BigDecimal(inputs.get(symbols.get(i))));
         }
