@@ -59,7 +59,7 @@ class FitDoubtTest {
         List<Finding> found = doubts(build, FitTarget.of(mil(4)), BenchInput.TIP_DIAMETER);
         assertThat(found).hasSize(2);
         for (Finding finding : found) {
-            assertThat(finding.code()).isEqualTo(FitCode.CONTACT_NOT_STRAIGHT);
+            assertThat(finding.code()).isEqualTo(FitCode.FIRST_ORDER_MISLEADS);
             for (Units units : Units.values()) {
                 assertThat(finding.message(units)).isNotBlank().doesNotContain("{", "}");
             }

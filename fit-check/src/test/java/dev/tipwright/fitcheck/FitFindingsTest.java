@@ -296,7 +296,7 @@ class FitFindingsTest {
         }
         assertThat(reached)
                 .isEqualTo(
-                        EnumSet.complementOf(EnumSet.of(FitCode.LIMIT_KEPT_BY_LITTLE, FitCode.CONTACT_NOT_STRAIGHT)));
+                        EnumSet.complementOf(EnumSet.of(FitCode.LIMIT_KEPT_BY_LITTLE, FitCode.FIRST_ORDER_MISLEADS)));
     }
 
     private static List<Finding> everything() {
