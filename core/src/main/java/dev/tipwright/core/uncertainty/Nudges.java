@@ -243,7 +243,7 @@ public final class Nudges {
     private static ShaftMass reaching(ShaftMass mass, Length length) {
         return mass.along()
                 .known()
-                .filter(along -> along.to().lessThan(length))
+                .filter(along -> along.end().lessThan(length))
                 .map(along -> {
                     List<LineDensityProfile.Knot> knots = new ArrayList<>(along.knots());
                     LineDensityProfile.Knot last = knots.remove(knots.size() - 1);
