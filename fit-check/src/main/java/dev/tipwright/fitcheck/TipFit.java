@@ -22,6 +22,9 @@ import dev.tipwright.fitcheck.insert.Chamfer;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.Stage;
+import dev.tipwright.fitcheck.taper.StageTable;
+import dev.tipwright.fitcheck.taper.StagedTip;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,6 +92,26 @@ public record TipFit(
                 FirstContact.of(tip.outside(), bore),
                 FirstContact.of(tip.stripped(), bore),
                 MaterialRemoval.of(tip, bore, insertion, clearance));
+    }
+
+    /**
+     * Where to stop and measure while the stripped tip is worked down, with passes of a thousandth of an inch.
+     *
+     * @return the stages, from all the structure that comes off to none
+     */
+    public StageTable stages() {
+        return stages(StageTable.USUAL_PASS);
+    }
+
+    /**
+     * Where to stop and measure while the stripped tip is worked down.
+     *
+     * @param pass what one pass takes off the diameter; 1 um to 1 mm
+     * @return the stages, from all the structure that comes off to none
+     */
+    public StageTable stages(Length pass) {
+        Require.given("pass", pass);
+        return StageTable.of(new StagedTip(tip.stripped(), removal.profile(), bore, insertion), pass);
     }
 
     /**
@@ -267,8 +290,8 @@ public record TipFit(
 
     private void volumes(List<Working.Line> lines) {
         Term before = Term.of(
-                "V1", "inserted tip, untouched", ProfileVolume.of(tip.outside().endedAt(insertion)));
-        Term after = Term.of("V2", "inserted tip, finished", ProfileVolume.of(removal.profile()));
+                "V1", "inserted tip, untouched", new ProfileVolume(tip.outside().endedAt(insertion)).volume());
+        Term after = Term.of("V2", "inserted tip, finished", new ProfileVolume(removal.profile()).volume());
         lines.add(new Working.Line(
                 Term.of("V", "taken off", removal.volume()),
                 "V1 - V2",
@@ -319,6 +342,7 @@ public record TipFit(
                         Term.fine("f", "finished diameter", station.least()),
                         Term.of("z", "from the end of the tip", station.at())));
             }
+            stops(operations);
         }
         operations.add(Operation.of(
                 BenchStage.DRY_BUILD,
@@ -327,6 +351,20 @@ public record TipFit(
                 Term.fine("c", "least clearance of the finished tip", seated().least())));
         operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
+    }
+
+    /** The stops between the first, which is the untouched tip, and the last, which is the finished one. */
+    private void stops(List<Operation> operations) {
+        List<Stage> stages = stages().stages();
+        for (int k = 1; k < stages.size() - 1; k++) {
+            Stage stage = stages.get(k);
+            boolean seated = !stage.insertion().lessThan(insertion);
+            operations.add(Operation.of(
+                    BenchStage.FIT,
+                    seated ? FitInstruction.STOP_SEATED : FitInstruction.STOP,
+                    Term.fine("e", "still to come off the diameter", stage.stock()),
+                    Term.fine("i", "insertion then", stage.insertion())));
+        }
     }
 
     @Override

@@ -74,7 +74,9 @@ public record Working(String title, List<Line> lines) {
                     .append(printed(line.result(), units, MORE_FOR_RESULT))
                     .append("   ")
                     .append(line.result().meaning())
-                    .append('\n');
+                    .append("   [")
+                    .append(line.source().text())
+                    .append("]\n");
             for (Term input : line.inputs()) {
                 text.append("      ")
                         .append(input.symbol())
@@ -84,7 +86,6 @@ public record Working(String title, List<Line> lines) {
                         .append(input.meaning())
                         .append('\n');
             }
-            text.append("      by ").append(line.source().title()).append('\n');
         }
         return text.toString();
     }
@@ -117,7 +118,7 @@ public record Working(String title, List<Line> lines) {
                         .append(input.meaning())
                         .append(" |\n");
             }
-            text.append("\n*By ").append(line.source().title()).append(".*\n");
+            text.append("\n*Source: ").append(line.source().text()).append(".*\n");
         }
         return text.toString();
     }

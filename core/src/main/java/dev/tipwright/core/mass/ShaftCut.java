@@ -28,7 +28,7 @@ import java.util.List;
  *
  * @param shaft the raw shaft
  * @param from where the piece starts, from the raw tip
- * @param to where it ends, beyond its start, at most the raw length
+ * @param to where it ends, not before its start, at most the raw length
  */
 public record ShaftCut(Shaft shaft, Length from, Length to) {
 
@@ -37,7 +37,7 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
      *
      * @param shaft the raw shaft
      * @param from where the piece starts, from the raw tip
-     * @param to where it ends, beyond its start, at most the raw length
+     * @param to where it ends, not before its start, at most the raw length
      */
     public ShaftCut {
         Require.given("shaft", shaft);

@@ -74,14 +74,14 @@ public final class TipTrimStep implements WorkStep {
         if (!trim.correction().equals(Length.ZERO)) {
             findings.add(Finding.note(
                     TrimCode.BORE_CORRECTED,
-                    Term.of("G", "bore bottom to ground", trim.bottomToGround()),
+                    Term.of("t", "tip end to ground", trim.groundReference().plus(trim.correction())),
                     Term.of("G_ref", "bore bottom to ground the chart assumes", trim.groundReference()),
                     Term.of("c", "correction", trim.correction()),
                     Term.of("chart", "what the chart says", trim.chart())));
         }
         if (trim.trim().nanometres() < 0) {
             findings.add(Finding.caution(TrimCode.CANNOT_TRIM, term));
-            return StepOutcome.of(build, findings, trim);
+            return StepOutcome.of(build.withWork(build.work().withTipTrim(Length.ZERO)), findings, trim);
         }
         Length used = trim.trim().plus(trim.insertion());
         if (!used.plus(build.work().buttTrim()).lessThan(shaft.length())) {

@@ -11,10 +11,10 @@ public enum TrimCode implements FindingCode {
     /** The trim is negative. */
     CANNOT_TRIM(
             "the trim comes to {T}, which cannot be cut: left untrimmed, the club plays softer than the chart means"),
-    /** The bore sits higher or lower than the chart assumes. */
+    /** The tip ends higher or lower over the ground than the chart assumes. */
     BORE_CORRECTED(
-            "the bore bottoms {G} over the ground where the chart assumes {G_ref}: the tip is trimmed {c} more than the"
-                    + " chart's {chart}"),
+            "the tip's end will stand {t} over the ground where the chart assumes {G_ref}: the chart's {chart} is corrected by"
+                    + " {c}"),
     /** More is to be cut off than there is. */
     SHAFT_TOO_SHORT("a trim of {T} leaves nothing of a shaft {R} long"),
     /** The trimmed tip is no longer parallel over the insertion. */

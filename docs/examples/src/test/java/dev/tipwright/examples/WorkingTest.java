@@ -75,8 +75,7 @@ class WorkingTest {
         for (ClubPlan club : MainJob.plan(job).clubs()) {
             club.reports().stream().map(StepReport::working).forEach(workings::add);
             workings.add(ShaftCut.of(club.after()).working());
-            workings.add(ProfileVolume.working(
-                    club.report(TipFit.class).removal().profile()));
+            workings.add(new ProfileVolume(club.report(TipFit.class).removal().profile()).working());
             Stream.of(club.report(ClubBalance.class).pointsMeasure())
                     .map(measure -> measure.budget(club.after(), bench).orElseThrow())
                     .forEach(budget -> workings.add(budget.working(Measure.TWO_SIGMA)));
