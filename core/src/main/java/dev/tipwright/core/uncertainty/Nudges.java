@@ -108,8 +108,8 @@ public final class Nudges {
     };
 
     /** The shaft cut too long ({@code delta > 0}) or too short at the butt, mm; nothing where the butt is not cut. */
-    public static final Nudge BUTT_CUT = (build, mm) ->
-            build.withWork(build.work().withButtTrim(buttTaking(build.work(), mm(-mm))));
+    public static final Nudge BUTT_CUT =
+            (build, mm) -> build.withWork(build.work().withButtTrim(buttTaking(build.work(), mm(-mm))));
 
     /** The finished tip left too wide ({@code delta > 0}) or too narrow all along, mm. */
     public static final Nudge FINISHED_TIP = (build, mm) -> build.withWork(build.work()
@@ -245,7 +245,7 @@ public final class Nudges {
     private static ShaftMass reaching(ShaftMass mass, Length length) {
         return mass.along()
                 .known()
-                .filter(along -> along.to().lessThan(length))
+                .filter(along -> along.end().lessThan(length))
                 .map(along -> {
                     List<LineDensityProfile.Knot> knots = new ArrayList<>(along.knots());
                     LineDensityProfile.Knot last = knots.remove(knots.size() - 1);
