@@ -173,6 +173,8 @@ public final class Samples {
             Map.entry("probability", 0.9),
             Map.entry("input", Input.ofStandard("head mass", "g", 0, 0.1)),
             Map.entry("Interval.high", 0.75),
+            Map.entry("Correlation.first", "head mass"),
+            Map.entry("Correlation.second", "grip mass"),
             Map.entry("MonteCarlo.trials", 100),
             Map.entry("designation", "D2"),
             Map.entry("clearance", in(".004")),
@@ -638,7 +640,7 @@ public final class Samples {
         put(DegreesOfFreedom.class, DegreesOfFreedom.of(9));
         Inputs inputs = Inputs.of(input);
         put(Inputs.class, inputs);
-        put(Model.class, (Model) x -> 2 * x[0]);
+        put(Model.class, (Model) x -> java.util.Objects.requireNonNull(x, "inputs").length == 0 ? 0 : 2 * x[0]);
         Measurand measurand = Measurand.of("double mass", "g", inputs, x -> 2 * x[0]);
         put(Measurand.class, measurand);
         put(Budget.class, Budget.of(measurand));
