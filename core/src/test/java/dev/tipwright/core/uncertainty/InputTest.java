@@ -135,7 +135,7 @@ class InputTest {
     void refusesACoverageFactorThatIsNone(double k) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofExpanded("d", "mm", 9, 0.1, k))
-                .withMessage("coverage factor of d must be above 0 and at most 1e150, was " + k);
+                .withMessage("coverageFactor of d must be above 0 and at most 1e150, was " + k);
     }
 
     @Test
@@ -150,7 +150,7 @@ class InputTest {
         Input d = Input.ofStandard("d", "mm", 9, 0.1);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> d.withDistribution(Distribution.STUDENT))
-                .withMessage("degrees of freedom of d must be finite for a Student distribution, was infinite");
+                .withMessage("degreesOfFreedom of d must be finite for a Student distribution, was infinite");
     }
 
     @Test

@@ -171,8 +171,9 @@ public final class Samples {
     private static final Map<String, Object> BY_NAME = Map.ofEntries(
             Map.entry("letters", "ABCDEFG"),
             Map.entry("probability", 0.9),
-            Map.entry("input", Input.ofStandard("head mass", "g", 0, 0.1)),
+            Map.entry("BuildInput.input", Input.ofStandard("head mass", "g", 0, 0.1)),
             Map.entry("Interval.high", 0.75),
+            Map.entry("radius", in("40")),
             Map.entry("Correlation.first", "head mass"),
             Map.entry("Correlation.second", "grip mass"),
             Map.entry("MonteCarlo.trials", 100),
@@ -522,6 +523,9 @@ public final class Samples {
         put(CutToLengthStep.class, CutToLengthStep.to(get(LengthPlan.class), in("1/16")));
         Shaft shaft = get(Shaft.class);
         put(ShaftCut.class, new ShaftCut(shaft, in("1/2"), in("36")));
+        put(
+                dev.tipwright.core.mass.ProfileVolume.class,
+                new dev.tipwright.core.mass.ProfileVolume(DiameterProfile.cylinder(in(".3735"), in("8"))));
         put(RemovedMaterial.class, RemovedMaterial.of(get(Build.class)));
         fits();
         weights();
