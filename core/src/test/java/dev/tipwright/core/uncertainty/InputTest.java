@@ -118,16 +118,16 @@ class InputTest {
         String rule = " of d must be 0 or lie between 1e-150 and 1e150, was " + u + " mm";
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofStandard("d", "mm", 9, u))
-                .withMessage("standard uncertainty" + rule);
+                .withMessage("standardUncertainty" + rule);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofLimits("d", "mm", 9, u))
-                .withMessage("half-width" + rule);
+                .withMessage("halfWidth" + rule);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofTriangularLimits("d", "mm", 9, u))
-                .withMessage("half-width" + rule);
+                .withMessage("halfWidth" + rule);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofExpanded("d", "mm", 9, u, 2))
-                .withMessage("expanded uncertainty" + rule);
+                .withMessage("expandedUncertainty" + rule);
     }
 
     @ParameterizedTest

@@ -135,14 +135,14 @@ class InputsTest {
     void refusesNulls() {
         assertThatNullPointerException()
                 .isThrownBy(() -> Inputs.of((Input[]) null))
-                .withMessage("inputs");
+                .withMessage("inputs must not be null");
         assertThatNullPointerException()
                 .isThrownBy(() -> Inputs.of((List<Input>) null))
-                .withMessage("inputs");
+                .withMessage("inputs must not be null");
         assertThatNullPointerException().isThrownBy(() -> Inputs.of(A, null));
         assertThatNullPointerException()
                 .isThrownBy(() -> Inputs.of(A).withCorrelations(null))
-                .withMessage("newCorrelations");
+                .withMessage("newCorrelations must not be null");
         assertThatNullPointerException()
                 .isThrownBy(() -> new Correlation(null, "b", 0))
                 .withMessage("first");
