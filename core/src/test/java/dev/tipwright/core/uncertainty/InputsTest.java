@@ -142,7 +142,7 @@ class InputsTest {
         assertThatNullPointerException().isThrownBy(() -> Inputs.of(A, null));
         assertThatNullPointerException()
                 .isThrownBy(() -> Inputs.of(A).withCorrelations(null))
-                .withMessage("newCorrelations must not be null");
+                .withMessage("correlations must not be null");
         assertThatNullPointerException()
                 .isThrownBy(() -> new Correlation(null, "b", 0))
                 .withMessage("first");

@@ -191,7 +191,6 @@ public final class Samples {
                     new Tube(in(".53"), in(".37"), Stress.ofGigapascals(200), Stress.ofGigapascals(80))),
             Map.entry("Drill.diameter", in(".368")),
             Map.entry("cutter", in(".368")),
-            Map.entry("radius", in("60")),
             Map.entry("oversize", Reading.measured(in(".002"))),
             Map.entry("loosest", in(".006")),
             Map.entry("ShimFit.tip", DiameterProfile.cylinder(in(".34"), in("8"))),
