@@ -73,7 +73,7 @@ public record ProfileVolume(DiameterProfile profile) {
                         symbol,
                         "volume from " + from + " to " + to,
                         Volume.ofCubicMillimetres(alone.solid().volume())),
-                "pi * (y2 - y1) * (D1^2 + D1 * D2 + D2^2) / 12 * c3",
+                "pi * (y2 - y1) * (D1^2 + D1 * D2 + D2^2) / 12",
                 List.of(
                         Term.number("y1", "where it starts, mm", from.millimetres()),
                         Term.number("y2", "where it ends, mm", to.millimetres()),
