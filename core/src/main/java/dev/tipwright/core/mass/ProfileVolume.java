@@ -78,8 +78,7 @@ public record ProfileVolume(DiameterProfile profile) {
                         Term.number("y1", "where it starts, mm", from.millimetres()),
                         Term.number("y2", "where it ends, mm", to.millimetres()),
                         Term.number("D1", "diameter at its start, mm", line.value(end - 1)),
-                        Term.number("D2", "diameter at its end, mm", line.value(end)),
-                        Term.volumeFactor()),
+                        Term.number("D2", "diameter at its end, mm", line.value(end))),
                 FRUSTUM);
     }
 
