@@ -75,6 +75,15 @@ class PolylineProperties {
         assertThat(least.to()).isEqualTo(a.to());
     }
 
+    @Property
+    void theUpperEnvelopeIsTheGreaterValueAndMakesUpTheSum(
+            @ForAll("lines") Polyline a, @ForAll("lines") Polyline b, @ForAll("places") double place) {
+        double one = Lines.valueAt(a, place);
+        double other = Lines.valueAt(b, place);
+        assertThat(valueIn(a.max(b), place)).isCloseTo(Math.max(one, other), within(ROUNDING));
+        assertThat(valueIn(a.max(b), place) + valueIn(a.min(b), place)).isCloseTo(one + other, within(ROUNDING));
+    }
+
     /** Where two lines cross there may be a knot just at the place asked for. */
     private static double valueIn(Polyline line, double place) {
         return line.after(place);
