@@ -178,7 +178,7 @@ class StageTableTest {
         TipFit fit = TipFit.of(section, barrel, in("1.25"), in(".001"));
         assertThat(fit.stages().tip().seatsAt()).isEqualTo(in(".001"));
         assertThat(fit.removal().finished().get(0).mean()).isEqualTo(in(".359"));
-        assertThat(fit.working().text(Units.INCH)).contains("0.3600 in");
+        assertThat(fit.working().text(Units.INCH)).contains("D = 0.360000000 in");
     }
 
     @Test
