@@ -77,6 +77,8 @@ class TipFitReportTest {
                 Clubs.withTip(shouldered),
                 Clubs.withBore(barrel),
                 Clubs.withBore(counterbored),
+                // Loose, and tightest just below the step.
+                Clubs.club("7", bore(0, 370, 500, 370, 500, 355, 1250, 365), section(cylinder(345), 2.5, 90.5)),
                 Clubs.club("7", counterbored, section(shouldered, 2.5, 90.5)))) {
             TipFit fit = fit(build);
             for (Working.Line line : fit.working().lines()) {
