@@ -122,7 +122,7 @@ public record Input(
      */
     public static Input ofExpanded(
             String name, String unit, double estimate, double expandedUncertainty, double coverageFactor) {
-        if (!(coverageFactor > 0 && coverageFactor <= Check.LARGEST)) {
+        if (!(coverageFactor > 1e-100 && coverageFactor <= Check.LARGEST)) {
             throw new IllegalArgumentException(
                     "coverageFactor of " + name + " must be above 0 and at most 1e150, was " + coverageFactor);
         }

@@ -170,6 +170,7 @@ public final class Samples {
     /** Where any good value will not do: by the class it is given to and the name of the argument, or by the name alone. */
     private static final Map<String, Object> BY_NAME = Map.ofEntries(
             Map.entry("letters", "ABCDEFG"),
+            Map.entry("nu", 2.0),
             Map.entry("probability", 0.9),
             Map.entry("BuildInput.input", Input.ofStandard("head mass", "g", 0, 0.1)),
             Map.entry("Interval.high", 0.75),
