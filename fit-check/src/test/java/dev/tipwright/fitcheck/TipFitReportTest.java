@@ -51,7 +51,10 @@ class TipFitReportTest {
         assertThat(take(after).after()).isEqualTo(after);
     }
 
-    /** Each formula with its printed inputs gives its printed value, in exact decimals: nine places and four more. */
+    /**
+     * Each formula with its printed inputs gives its printed value, and that is the value of the report: also where tip and bore are
+     * oval, stepped or barrelled.
+     */
     @Test
     void eachPrintedFormulaGivesThePrintedValue() throws EvaluationException, ParseException {
         DiameterProfile oval =
@@ -62,34 +65,68 @@ class TipFitReportTest {
                         new Station(mil(500), mil(354), mil(356)),
                         new Station(mil(1250), mil(357), mil(358))),
                 BoreEnd.FLAT);
-        for (Build build : List.of(PLAIN, Clubs.withTip(oval), Clubs.withTip(cylinder(350)), Clubs.withBore(barrel))) {
-            Working working = fit(build).working();
-            assertThat(working.lines()).hasSizeGreaterThan(5);
-            List<Working.Line> atTheEnd = working.lines().stream()
-                    .filter(line -> List.of("f", "e").contains(line.result().symbol()))
-                    .toList();
-            assertThat(atTheEnd).hasSize(2);
-            for (Working.Line line : atTheEnd) {
+        DiameterProfile ovalAndThin =
+                DiameterProfile.of(new Station(mil(0), mil(352), mil(355)), new Station(mil(8000), mil(352), mil(355)));
+        DiameterProfile shouldered = Clubs.tip(0, 340, 600, 340, 600, 380, 8000, 380);
+        Bore counterbored = bore(0, 370, 500, 370, 500, 355, 1250, 355);
+        for (Build build : List.of(
+                PLAIN,
+                Clubs.withTip(oval),
+                Clubs.withTip(ovalAndThin),
+                Clubs.withTip(cylinder(350)),
+                Clubs.withTip(shouldered),
+                Clubs.withBore(barrel),
+                Clubs.withBore(counterbored),
+                // Loose, and tightest just below the step.
+                Clubs.club("7", bore(0, 370, 500, 370, 500, 355, 1250, 365), section(cylinder(345), 2.5, 90.5)),
+                Clubs.club("7", counterbored, section(shouldered, 2.5, 90.5)))) {
+            TipFit fit = fit(build);
+            for (Working.Line line : fit.working().lines()) {
+                // Halves of a nanometre are rounded once more, and volumes are differences of a thousand.
                 assertThat(evaluate(line))
                         .as("%s = %s", line.result().symbol(), line.formula())
-                        .isCloseTo(number(line.result()), within(1e-9));
+                        .isCloseTo(number(line.result()), within(1e-6));
             }
+            assertThat(printed(fit, "c")).isCloseTo(fit.seated().least().millimetres(), within(1e-6));
+            assertThat(printed(fit, "t"))
+                    .isCloseTo(fit.removal().leastWall().orElseThrow().millimetres(), within(1e-6));
         }
     }
 
+    /** Oval in oval: they touch where the greatest of the one is the least of the other. */
+    @Test
+    void theResidualOfAContactIsZeroWhereTheyTouch() {
+        DiameterProfile oval =
+                DiameterProfile.of(new Station(mil(0), mil(358), mil(359)), new Station(mil(8000), mil(358), mil(359)));
+        Bore taper = Bore.ofReadings(
+                List.of(new Station(mil(0), mil(363), mil(365)), new Station(mil(1250), mil(355), mil(357))),
+                BoreEnd.FLAT);
+        TipFit fit = fit(Clubs.club("7", taper, section(oval, 0, 90.5)));
+        assertThat(printed(fit, "i0")).isCloseTo(15.875, within(1e-6));
+        assertThat(printed(fit, "r0")).isZero();
+    }
+
+    private static double printed(TipFit fit, String symbol) {
+        return fit.working().lines().stream()
+                .map(Working.Line::result)
+                .filter(term -> term.symbol().equals(symbol))
+                .mapToDouble(TipFitReportTest::number)
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static double evaluate(Working.Line line) throws EvaluationException, ParseException {
-        // The library knows no difference of d and D, nor "2 p".
-        String formula = line.formula().replace("2 p", "2 * p").replace("D", "bore");
-        Expression expression = new Expression(formula);
+        // The library takes d and D for one name.
+        Expression expression = new Expression(line.formula().replaceAll("\\bD\\b", "bore"));
         for (Term input : line.inputs()) {
-            expression = expression.with(input.symbol().replace("D", "bore"), number(input));
+            expression = expression.with(input.symbol().equals("D") ? "bore" : input.symbol(), number(input));
         }
         return expression.evaluate().getNumberValue().doubleValue();
     }
 
-    /** In millimetres with all their digits. */
+    /** In metric units with nine digits more than at the bench. */
     private static double number(Term term) {
-        return Double.parseDouble(term.number(Units.METRIC, 6));
+        return Double.parseDouble(term.number(Units.METRIC, 9));
     }
 
     /** Without the stops on the way, whose table has tests of its own. */

@@ -150,6 +150,24 @@ class MaterialRemovalByHandTest {
         }
     }
 
+    /**
+     * The room crosses 9.400005 at 19.200001 x 5 / 8 = 12.000000625 mm, which is rounded to the place of the shoulder: of three knots
+     * there the shoulder's two must stay.
+     */
+    @Test
+    void aCrossingRightBelowAShoulder() {
+        Length shoulder = Length.ofNanometres(12_000_001);
+        Length low = Length.ofNanometres(9_400_005);
+        DiameterProfile shouldered = DiameterProfile.of(
+                Station.of(mm(0), low), Station.of(shoulder, low), Station.of(shoulder, mm(9)), at(200, 9));
+        Length depth = Length.ofNanometres(19_200_001);
+        Bore bore = Bore.ofTwoDiameters(Length.ofNanometres(9_500_008), mm(9.5), depth, BoreEnd.FLAT);
+        MaterialRemoval removal = MaterialRemoval.of(tube(shouldered, 0), bore, depth, mm(0.1));
+        assertThat(removal.finished())
+                .containsExactly(
+                        at(0, 9.4), Station.of(shoulder, low), Station.of(shoulder, mm(9)), Station.of(depth, mm(9)));
+    }
+
     /** From 9.8 to 10.2 across: contact takes the 10.2, volume the mean of 10. */
     @Test
     void anOvalTip() {
