@@ -11,6 +11,7 @@ import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.insert.Chamfer;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.TipSection;
@@ -81,10 +82,20 @@ public record TipFit(
                 MaterialRemoval.of(tip, bore, insertion, clearance));
     }
 
+    /**
+     * The length over which bore and shaft lie close enough to hold: the insertion less the chamfer at the mouth.
+     *
+     * @return the length; zero for a tip that ends in the chamfer
+     */
+    public Length bondedLength() {
+        return insertion.minus(Chamfer.depth(bore)).max(Length.ZERO);
+    }
+
     @Override
     public List<Term> headline() {
         List<Term> headline = new ArrayList<>(List.of(
                 Term.of("i", "insertion", insertion),
+                Term.of("ib", "bonded below the chamfer", bondedLength()),
                 Term.fine("i0", "first contact, untouched", untouched.insertion()),
                 Term.fine("i1", "first contact, finish off", bare.insertion()),
                 Term.fine("e", "stock at the end of the tip", removal.stockAtEnd()),
@@ -130,19 +141,19 @@ public record TipFit(
                     BenchStage.STRIP,
                     FitInstruction.STRIP,
                     Term.of("s", "stripped", insertion),
-                    Term.fine("b", "bare diameter", tip.stripped().diameterAt(Length.ZERO))));
+                    Term.fineAtLeast("b", "bare diameter", tip.stripped().diameterAt(Length.ZERO))));
         }
         if (removal.structureVolume().cubicMillimetres() > 0) {
             operations.add(Operation.of(
                     BenchStage.FIT,
                     FitInstruction.WORK_DOWN,
-                    Term.fine("e", "structure to come off the diameter", removal.structureAtEnd()),
+                    Term.fineAtMost("e", "structure to come off the diameter", removal.structureAtEnd()),
                     inserted));
             for (Station station : removal.finished()) {
                 operations.add(Operation.of(
                         BenchStage.FIT,
                         FitInstruction.STATION,
-                        Term.fine("f", "finished diameter", station.least()),
+                        Term.fineAtLeast("f", "finished diameter", station.least()),
                         Term.of("z", "from the end of the tip", station.at())));
             }
         }
