@@ -12,6 +12,7 @@ import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.insert.Chamfer;
+import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.TipSection;
@@ -91,6 +92,15 @@ public record TipFit(
         return insertion.minus(Chamfer.depth(bore)).max(Length.ZERO);
     }
 
+    /**
+     * The clearance of the finished tip where it seats.
+     *
+     * @return least, greatest and mean; the least is the wanted clearance unless the bare tip is looser
+     */
+    public Clearance seated() {
+        return Clearance.of(removal.profile(), bore, insertion);
+    }
+
     @Override
     public List<Term> headline() {
         List<Term> headline = new ArrayList<>(List.of(
@@ -149,7 +159,11 @@ public record TipFit(
                     FitInstruction.WORK_DOWN,
                     Term.fineAtMost("e", "structure to come off the diameter", removal.structureAtEnd()),
                     inserted));
+            Length chamfer = insertion.minus(Chamfer.depth(bore).min(insertion));
             for (Station station : removal.finished()) {
+                if (station.at().moreThan(chamfer)) {
+                    break; // what faces the chamfer fades out by itself
+                }
                 operations.add(Operation.of(
                         BenchStage.FIT,
                         FitInstruction.STATION,
@@ -161,7 +175,7 @@ public record TipFit(
                 BenchStage.DRY_BUILD,
                 FitInstruction.TRY_FIT,
                 inserted,
-                Term.fine("w", "clearance on the diameter", clearance)));
+                Term.fine("c", "least clearance of the finished tip", seated().least())));
         operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
     }
