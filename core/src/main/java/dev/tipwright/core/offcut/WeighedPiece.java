@@ -25,7 +25,7 @@ public record WeighedPiece(Length from, Length to, Mass mass) {
     public WeighedPiece {
         Require.between("from", from, Length.ZERO, Length.ofMillimetres(3000));
         Require.between("to", to, Length.ZERO, Length.ofMillimetres(3000));
-        Require.that(from.lessThan(to), "from", "must be short of where it ends, " + to, from);
+        Require.that(from.lessThan(to), "to", "must be beyond from, " + from, to);
         Require.positive("mass", mass);
     }
 

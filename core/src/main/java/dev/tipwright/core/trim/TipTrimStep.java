@@ -89,10 +89,7 @@ public final class TipTrimStep implements WorkStep {
             findings.add(correction(trim, doubt));
         }
         if (trim.trim().nanometres() < 0) {
-            findings.add(Finding.caution(
-                    TrimCode.CANNOT_TRIM,
-                    Term.of("T", "tip trim", trim.trim()),
-                    Term.of("s", "missing", trim.trim().negated())));
+            findings.add(Finding.caution(TrimCode.CANNOT_TRIM, Term.of("T", "tip trim", trim.trim())));
             return StepOutcome.of(build, findings, trim);
         }
         Length used = trim.trim().plus(trim.insertion());
