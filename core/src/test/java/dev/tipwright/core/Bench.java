@@ -2,12 +2,10 @@ package dev.tipwright.core;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Parts;
-import dev.tipwright.core.club.Work;
-import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Reading;
-import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.part.Blank;
 import dev.tipwright.core.part.ClubKind;
+import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.part.Grip;
 import dev.tipwright.core.part.Hand;
 import dev.tipwright.core.part.Head;
@@ -18,81 +16,80 @@ import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.part.ShaftMaterial;
 import dev.tipwright.core.part.ShaftSection;
+import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Angle;
+import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
-import java.util.List;
 
-/** Invented parts to try things on. */
+/** Invented parts in round numbers, so that a reader can do the sums. */
 public final class Bench {
 
     private Bench() {}
 
-    /** A length in inches, as written on a bench. */
-    public static Length in(String inches) {
-        return Length.parse(inches + " in");
+    /** A length as it is written. */
+    public static Length len(String text) {
+        return Length.parse(text);
     }
 
-    /** A head whose bore is an inch and a quarter deep and bottoms an inch over the ground. */
-    public static Head head(String label, ClubKind kind, BoreEnd end) {
+    /** Bore 1 1/4 in deep, bottom 1 in over the ground: the mouth stands 2 1/4 in over it. */
+    public static Head head(String label) {
         return new Head(
                 label,
-                kind,
+                ClubKind.IRON,
                 Hand.RIGHT,
-                HeadMass.of(Mass.ofGrams(270)),
-                HeadGeometry.of(Angle.ofDegrees(62), Angle.ofDegrees(30), in("2 1/4")),
-                Bore.ofTwoDiameters(in(".372"), in(".370"), in("1 1/4"), end),
-                Hosel.of(in(".530")));
+                HeadMass.of(Mass.parse("260 g")),
+                HeadGeometry.of(Angle.ofDegrees(62), Angle.ofDegrees(30), len("2 1/4 in")),
+                bore(BoreEnd.FLAT),
+                Hosel.of(len(".53 in")));
     }
 
-    /** A shaft 39 in long and 84 g heavy, parallel for 8 in. */
-    public static Shaft shaft(String label, String blank) {
+    /** Mouth .363 in, bottom .355 in, 1 1/4 in deep. */
+    public static Bore bore(BoreEnd end) {
+        return Bore.ofTwoDiameters(len(".363 in"), len(".355 in"), len("1 1/4 in"), end);
+    }
+
+    /** 39 in long, 78 g, balances in its middle: 2 g an inch all along. Tip .374 in over .002 in of finish, read for 10 in. */
+    public static Shaft shaft(String label) {
         return new Shaft(
                 label,
-                new Blank(blank, in("8"), ShaftMaterial.COMPOSITE),
-                in("39"),
-                ShaftMass.of(Mass.ofGrams(84), in("20 1/4")),
+                new Blank("mid", len("7 in"), ShaftMaterial.COMPOSITE),
+                len("39 in"),
+                ShaftMass.of(Mass.parse("78 g"), len("19.5 in")),
                 new ShaftSection(
-                        DiameterProfile.cylinder(in(".370"), in("8")),
-                        in(".600"),
-                        Reading.unknown("its maker"),
-                        Reading.unknown("its maker")),
-                Reading.unknown("not timed"));
+                        DiameterProfile.cylinder(len(".374 in"), len("10 in")),
+                        len(".6 in"),
+                        Reading.measured(new Wall(
+                                ThicknessProfile.uniform(len(".06 in")),
+                                Reading.measured(Density.ofGramsPerCubicCentimetre(1.6)))),
+                        Reading.measured(new Finish(
+                                ThicknessProfile.uniform(len(".002 in")),
+                                Reading.measured(Density.ofGramsPerCubicCentimetre(1.2))))),
+                Reading.unknown("clamp it and count"));
     }
 
-    /** A grip 10 1/2 in long with a cap of an eighth. */
+    /** Cap 1/8 in. */
     public static Grip grip() {
-        return new Grip("G", Mass.ofGrams(50), in("1/8"), in("10 1/2"), in("4.4"), Reading.unknown("the grip's maker"));
+        return new Grip(
+                "cord", Mass.parse("50 g"), len("1/8 in"), len("10.5 in"), len("4 in"), Reading.unknown("measure it"));
     }
 
-    /** An untouched iron. */
-    public static Build club(String head, String shaft, String blank) {
-        return Build.of(new Parts(head(head, ClubKind.IRON, BoreEnd.FLAT), shaft(shaft, blank), grip()));
+    /** A club of untouched parts. */
+    public static Build club(String label) {
+        return Build.of(new Parts(head(label), shaft("s" + label), grip()));
     }
 
-    /** A club with its trims. */
-    public static Build trimmed(Build build, String tip, String butt) {
-        Work work = build.work().withTipTrim(in(tip)).withButtTrim(in(butt));
-        return build.withWork(work);
+    /** The same with another head. */
+    public static Build withHead(Build build, Head head) {
+        return build.withParts(build.parts().withHead(head));
     }
 
-    /** The codes of findings. */
-    public static List<String> codes(List<Finding> findings) {
-        return findings.stream().map(finding -> finding.code().name()).toList();
-    }
-
-    /** A length among the numbers of a finding. */
-    public static Length length(Finding finding, String symbol) {
-        Term term = finding.term(symbol);
-        if (term instanceof Term.OfLength length) {
-            return length.value();
-        }
-        if (term instanceof Term.OfSafeLength safe) {
-            return safe.value();
-        }
-        return ((Term.OfDiameter) term).value();
+    /** The same with another shaft. */
+    public static Build withShaft(Build build, Shaft shaft) {
+        return build.withParts(build.parts().withShaft(shaft));
     }
 }

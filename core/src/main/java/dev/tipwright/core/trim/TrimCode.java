@@ -11,8 +11,9 @@ public enum TrimCode implements FindingCode {
     /** Nothing stops the tip in a through bore. */
     NO_STOP("the bore goes through and nothing stops the tip: set a mark or a stop at the wanted insertion first"),
     /** The trim is negative. */
-    CANNOT_TRIM("the trim comes to {T}, which cannot be cut: left untrimmed, the club plays softer than the chart means; take another"
-            + " blank or another head, or agree on it"),
+    CANNOT_TRIM(
+            "the trim comes to {T}, which cannot be cut: left untrimmed, the club plays softer than the chart means; take another"
+                    + " blank or another head, or agree on it"),
     /** The bore sits higher or lower than the chart assumes. */
     BORE_CORRECTED(
             "the tip will end {G} over the ground where the chart assumes {G_ref}: it is trimmed {c} {more} than the chart's"

@@ -1,8 +1,8 @@
 package dev.tipwright.core.cut;
 
-import static dev.tipwright.core.Bench.club;
-import static dev.tipwright.core.Bench.in;
-import static dev.tipwright.core.Bench.trimmed;
+import static dev.tipwright.core.TradeBench.club;
+import static dev.tipwright.core.TradeBench.in;
+import static dev.tipwright.core.TradeBench.trimmed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

@@ -1,6 +1,6 @@
 package dev.tipwright.core.evidence;
 
-import static dev.tipwright.core.Bench.in;
+import static dev.tipwright.core.TradeBench.in;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -44,14 +44,18 @@ class SafeTermTest {
 
     @Test
     void aDiameter() {
-        assertThat(Term.fineAtLeast("f", "finished", in(".36255")).text(Units.INCH)).isEqualTo("0.3626 in (rounded up)");
+        assertThat(Term.fineAtLeast("f", "finished", in(".36255")).text(Units.INCH))
+                .isEqualTo("0.3626 in (rounded up)");
         assertThat(Term.fineAtMost("e", "stock", in(".01755")).text(Units.INCH)).isEqualTo("0.0175 in (rounded down)");
-        assertThat(Term.fineAtLeast("f", "finished", in(".3510")).text(Units.INCH)).isEqualTo("0.3510 in");
-        assertThat(Term.fineAtLeast("f", "finished", in(".3510")).text(Units.METRIC)).isEqualTo("8.916 mm (rounded up)");
+        assertThat(Term.fineAtLeast("f", "finished", in(".3510")).text(Units.INCH))
+                .isEqualTo("0.3510 in");
+        assertThat(Term.fineAtLeast("f", "finished", in(".3510")).text(Units.METRIC))
+                .isEqualTo("8.916 mm (rounded up)");
     }
 
     @Property
-    void theShownNumberIsNeverOnTheUnsafeSide(@ForAll @LongRange(min = -1_000_000_000, max = 1_000_000_000) long nanometres) {
+    void theShownNumberIsNeverOnTheUnsafeSide(
+            @ForAll @LongRange(min = -1_000_000_000, max = 1_000_000_000) long nanometres) {
         Length length = Length.ofNanometres(nanometres);
         for (Units units : Units.values()) {
             String unit = units == Units.INCH ? " in" : " mm";

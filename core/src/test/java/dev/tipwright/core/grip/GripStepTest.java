@@ -1,10 +1,10 @@
 package dev.tipwright.core.grip;
 
-import static dev.tipwright.core.Bench.club;
-import static dev.tipwright.core.Bench.codes;
-import static dev.tipwright.core.Bench.grip;
-import static dev.tipwright.core.Bench.in;
-import static dev.tipwright.core.Bench.trimmed;
+import static dev.tipwright.core.TradeBench.club;
+import static dev.tipwright.core.TradeBench.codes;
+import static dev.tipwright.core.TradeBench.grip;
+import static dev.tipwright.core.TradeBench.in;
+import static dev.tipwright.core.TradeBench.trimmed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -70,7 +70,9 @@ class GripStepTest {
         assertThat(fit.mouthFromButt()).isEqualTo(in("10 3/8"));
         assertThat(fit.assumptions()).hasSize(2);
         assertThat(fit.headline()).hasSize(3);
-        assertThat(fit.working().text(Units.INCH)).contains("db + 2 n t = 0.5970 in").contains("o + dt - c = 1.0670 in");
+        assertThat(fit.working().text(Units.INCH))
+                .contains("db + 2 n t = 0.5970 in")
+                .contains("o + dt - c = 1.0670 in");
         assertThat(fit.operations()).hasSize(3);
     }
 

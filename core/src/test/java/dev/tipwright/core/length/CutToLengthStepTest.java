@@ -1,9 +1,9 @@
 package dev.tipwright.core.length;
 
-import static dev.tipwright.core.Bench.club;
-import static dev.tipwright.core.Bench.codes;
-import static dev.tipwright.core.Bench.in;
-import static dev.tipwright.core.Bench.length;
+import static dev.tipwright.core.TradeBench.club;
+import static dev.tipwright.core.TradeBench.codes;
+import static dev.tipwright.core.TradeBench.in;
+import static dev.tipwright.core.TradeBench.length;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -24,8 +24,7 @@ class CutToLengthStepTest {
 
     private static Build seated(String tipTrim) {
         Build build = club("6", "M1", "mid");
-        return build.withWork(
-                build.work().withTipTrim(in(tipTrim)).withSeat(new Seat(in("1 1/4"), Stop.BORE_BOTTOM)));
+        return build.withWork(build.work().withTipTrim(in(tipTrim)).withSeat(new Seat(in("1 1/4"), Stop.BORE_BOTTOM)));
     }
 
     private static StepOutcome cut(String length, Build build) {
@@ -51,17 +50,17 @@ class CutToLengthStepTest {
         assertThat(outcome.after().work().buttTrim()).isEqualTo(in("2 1/8"));
         assertThat(PlayingLength.alongAxis(outcome.after())).isEqualTo(in("37 1/2"));
         assertThat(report(outcome).sheet().butt().fromTip()).isEqualTo(in("36 7/8"));
-        assertThat(instructions(report(outcome)))
-                .containsExactly("MARK_OUT", "CUT_BUTT", "FIT_GRIP", "MEASURE_LENGTH");
+        assertThat(instructions(report(outcome))).containsExactly("MARK_OUT", "CUT_BUTT", "FIT_GRIP", "MEASURE_LENGTH");
     }
 
     @Test
     void marksTheRawShaftFromBothEndsBeforeAnythingIsCut() {
         Operation mark = report(cut("37 1/2", seated("1/2"))).operations().get(0);
         assertThat(mark.text(Units.INCH))
-                .isEqualTo("Mark the raw shaft, 39.000 in (39) long. Tip mark: 0.500 in (1/2) from the raw tip, which is 38.500 in"
-                        + " (38 1/2) from the raw butt. Butt mark, in pencil: 2.125 in (2 1/8) from the raw butt, which is 36.875 in"
-                        + " (36 7/8) from the raw tip. Between the marks: 36.375 in (36 3/8). Waste lies outside them.");
+                .isEqualTo(
+                        "Mark the raw shaft, 39.000 in (39) long. Tip mark: 0.500 in (1/2) from the raw tip, which is 38.500 in"
+                                + " (38 1/2) from the raw butt. Butt mark, in pencil: 2.125 in (2 1/8) from the raw butt, which is 36.875 in"
+                                + " (36 7/8) from the raw tip. Between the marks: 36.375 in (36 3/8). Waste lies outside them.");
         assertThat(mark.oneWay()).isTrue();
     }
 

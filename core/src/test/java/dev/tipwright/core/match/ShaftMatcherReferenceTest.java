@@ -1,8 +1,8 @@
 package dev.tipwright.core.match;
 
-import static dev.tipwright.core.Bench.club;
-import static dev.tipwright.core.Bench.codes;
-import static dev.tipwright.core.Bench.shaft;
+import static dev.tipwright.core.TradeBench.club;
+import static dev.tipwright.core.TradeBench.codes;
+import static dev.tipwright.core.TradeBench.shaft;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -32,8 +32,7 @@ class ShaftMatcherReferenceTest {
     /** Dearer than any set of allowed pairs, so that the graph library makes such a pair only when it must. */
     private static final double TOO_DEAR = 1e5;
 
-    private static final JobPlanner NOTHING =
-            JobPlanner.of(build -> new StepOutcome(build, List.of(), List.of()));
+    private static final JobPlanner NOTHING = JobPlanner.of(build -> new StepOutcome(build, List.of(), List.of()));
 
     private static final List<Build> CLUBS = clubs();
     private static final List<Shaft> SHAFTS = shafts();
@@ -117,8 +116,7 @@ class ShaftMatcherReferenceTest {
         }
         for (int row = 0; row < size; row++) {
             for (int column = 0; column < size; column++) {
-                graph.setEdgeWeight(
-                        graph.addEdge(row, -1 - column), row < costs.length ? costs[row][column] : 0);
+                graph.setEdgeWeight(graph.addEdge(row, -1 - column), row < costs.length ? costs[row][column] : 0);
             }
         }
         return new KuhnMunkresMinimalWeightBipartitePerfectMatching<>(graph, rows, columns)

@@ -1,10 +1,10 @@
 package dev.tipwright.core.match;
 
-import static dev.tipwright.core.Bench.club;
-import static dev.tipwright.core.Bench.codes;
-import static dev.tipwright.core.Bench.in;
-import static dev.tipwright.core.Bench.shaft;
-import static dev.tipwright.core.Bench.trimmed;
+import static dev.tipwright.core.TradeBench.club;
+import static dev.tipwright.core.TradeBench.codes;
+import static dev.tipwright.core.TradeBench.in;
+import static dev.tipwright.core.TradeBench.shaft;
+import static dev.tipwright.core.TradeBench.trimmed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -33,8 +33,7 @@ import org.junit.jupiter.api.Test;
 /** Sharing out a few shafts, small enough to try every way by hand. */
 class ShaftMatcherTest {
 
-    private static final JobPlanner NOTHING = JobPlanner.of(build -> new StepOutcome(
-            build, List.of(), List.of()));
+    private static final JobPlanner NOTHING = JobPlanner.of(build -> new StepOutcome(build, List.of(), List.of()));
 
     /** Squared grams between the shaft and 80 g for club 6, 82 g for 7, 84 g for 8. */
     private static final ClubCost GRAMS_OFF = plan -> {
@@ -72,21 +71,21 @@ class ShaftMatcherTest {
         assertThat(match.left()).isEmpty();
         assertThat(codes(match.findings())).containsExactly("BETTER");
         assertThat(match.findings().get(0).message(Units.INCH))
-                .isEqualTo("3 of the heads take another shaft: the cost of the set falls from 24.000 to 0.000, of its worst club"
-                        + " from 16.000 to 0.000");
-        assertThat(match.pairs())
-                .contains(new MatchedPair("6", "A", OptionalDouble.of(16), "B", OptionalDouble.of(0)));
+                .isEqualTo(
+                        "3 of the heads take another shaft: the cost of the set falls from 24.000 to 0.000, of its worst club"
+                                + " from 16.000 to 0.000");
+        assertThat(match.pairs()).contains(new MatchedPair("6", "A", OptionalDouble.of(16), "B", OptionalDouble.of(0)));
         assertThat(match.pairs()).allMatch(MatchedPair::changed);
     }
 
     @Test
     void theOrderOfClubsAndShaftsMakesNoDifference() {
-        List<Shaft> stock = new ArrayList<>(List.of(
-                weighing("A", 84), weighing("B", 80), weighing("C", 82), weighing("D", 82), weighing("E", 79)));
+        List<Shaft> stock = new ArrayList<>(
+                List.of(weighing("A", 84), weighing("B", 80), weighing("C", 82), weighing("D", 82), weighing("E", 79)));
         ShaftMatch match = ShaftMatcher.by(NOTHING, GRAMS_OFF).match(SET, stock);
         Collections.reverse(stock);
-        ClubSet turned =
-                ClubSet.of(SET.builds().get(2), SET.builds().get(0), SET.builds().get(1));
+        ClubSet turned = ClubSet.of(
+                SET.builds().get(2), SET.builds().get(0), SET.builds().get(1));
         ShaftMatch other = ShaftMatcher.by(NOTHING, GRAMS_OFF).match(turned, stock);
         assertThat(other.pairs()).isEqualTo(match.pairs());
         assertThat(other.left()).isEqualTo(match.left());
@@ -114,8 +113,8 @@ class ShaftMatcherTest {
     @Test
     void theWorstClubCanCountAlone() {
         double[][] costs = {{0, 5}, {6, 10}};
-        ClubCost table = plan -> OptionalDouble.of(
-                costs[plan.label().equals("6") ? 0 : 1][plan.after().parts().shaft().label().equals("A") ? 0 : 1]);
+        ClubCost table = plan -> OptionalDouble.of(costs[plan.label().equals("6") ? 0 : 1][
+                plan.after().parts().shaft().label().equals("A") ? 0 : 1]);
         ClubSet two = ClubSet.of(with("6", "A", 80), with("7", "B", 80));
         // 0 + 10 = 10 and 5 + 6 = 11: the sum prefers the first way, the worst club the second.
         assertThat(taken(ShaftMatcher.by(NOTHING, table).match(two))).containsExactly("6A", "7B");
@@ -159,7 +158,8 @@ class ShaftMatcherTest {
         assertThat(match.findings().get(0).message(Units.INCH))
                 .startsWith("no shaft is left for head 7: head 6, 7 can be built with shaft A only");
         assertThat(match.totalAfter()).isEmpty();
-        ShaftMatch none = ShaftMatcher.by(NOTHING, plan -> OptionalDouble.empty()).match(SET);
+        ShaftMatch none =
+                ShaftMatcher.by(NOTHING, plan -> OptionalDouble.empty()).match(SET);
         assertThat(none.findings().get(0).message(Units.INCH))
                 .startsWith("no shaft is left for head 6, 7, 8: head 6, 7, 8 can be built with no shaft only");
     }
@@ -170,7 +170,8 @@ class ShaftMatcherTest {
         for (int i = 10; i < 40; i++) {
             builds.add(with("head number " + i, "shaft " + i, 80));
         }
-        ShaftMatch none = ShaftMatcher.by(NOTHING, plan -> OptionalDouble.empty()).match(new ClubSet(builds));
+        ShaftMatch none =
+                ShaftMatcher.by(NOTHING, plan -> OptionalDouble.empty()).match(new ClubSet(builds));
         assertThat(none.findings().get(0).message(Units.INCH)).startsWith("no shaft is left for 30 of the heads:");
     }
 
@@ -180,21 +181,23 @@ class ShaftMatcherTest {
         TrimChart chart = new TrimChart(
                 List.of(new TrimChart.Row("6", "mid", in("1/2")), new TrimChart.Row("9", "short", in("1/2"))), in("1"));
         JobPlanner planner = JobPlanner.of(TipTrimStep.by(chart, in("1/16")));
-        ClubCost swapped = plan -> OptionalDouble.of(
-                plan.after().parts().shaft().label().startsWith(plan.label()) ? 1 : 0);
+        ClubCost swapped =
+                plan -> OptionalDouble.of(plan.after().parts().shaft().label().startsWith(plan.label()) ? 1 : 0);
         ClubSet set = ClubSet.of(club("6", "6mid", "mid"), club("9", "9short", "short"));
         assertThat(taken(ShaftMatcher.by(planner, swapped).match(set))).containsExactly("66mid", "99short");
         assertThat(ForbiddenPair.acrossBlanks(
                         set,
-                        set.builds().stream().map(build -> build.parts().shaft()).toList()))
+                        set.builds().stream()
+                                .map(build -> build.parts().shaft())
+                                .toList()))
                 .containsExactly(new ForbiddenPair("6", "9short"), new ForbiddenPair("9", "6mid"));
     }
 
     /** A head that is stopped with every shaft is stopped by itself, and still takes the best of them. */
     @Test
     void aStopOfTheHeadRulesOutNoShaft() {
-        WorkStep stops = build -> StepOutcome.notTaken(
-                build, Finding.stop(TrimCode.CANNOT_TRIM, Term.of("T", "trim", in("1"))));
+        WorkStep stops =
+                build -> StepOutcome.notTaken(build, Finding.stop(TrimCode.CANNOT_TRIM, Term.of("T", "trim", in("1"))));
         assertThat(taken(ShaftMatcher.by(JobPlanner.of(stops), GRAMS_OFF).match(SET)))
                 .containsExactly("6B", "7C", "8A");
     }
@@ -205,7 +208,9 @@ class ShaftMatcherTest {
         ShaftMatcher.by(NOTHING, GRAMS_OFF)
                 .match(
                         SET,
-                        SET.builds().stream().map(build -> build.parts().shaft()).toList(),
+                        SET.builds().stream()
+                                .map(build -> build.parts().shaft())
+                                .toList(),
                         (done, of) -> heard.add(done + "/" + of));
         assertThat(heard).containsExactly("1/3", "2/3", "3/3");
     }

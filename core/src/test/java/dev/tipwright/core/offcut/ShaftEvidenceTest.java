@@ -1,10 +1,10 @@
 package dev.tipwright.core.offcut;
 
-import static dev.tipwright.core.Bench.club;
-import static dev.tipwright.core.Bench.codes;
-import static dev.tipwright.core.Bench.in;
-import static dev.tipwright.core.Bench.shaft;
-import static dev.tipwright.core.Bench.trimmed;
+import static dev.tipwright.core.TradeBench.club;
+import static dev.tipwright.core.TradeBench.codes;
+import static dev.tipwright.core.TradeBench.in;
+import static dev.tipwright.core.TradeBench.shaft;
+import static dev.tipwright.core.TradeBench.trimmed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -36,9 +36,8 @@ class ShaftEvidenceTest {
     private static final double GRAM = 1e-9;
 
     /** 84 g on 40 in, balanced in the middle: 2.1 g an inch everywhere. */
-    private static final Shaft EVEN = shaft("M1", "mid")
-            .withLength(in("40"))
-            .withMass(ShaftMass.of(Mass.ofGrams(84), in("20")));
+    private static final Shaft EVEN =
+            shaft("M1", "mid").withLength(in("40")).withMass(ShaftMass.of(Mass.ofGrams(84), in("20")));
 
     private static double grams(Shaft shaft, String from, String to) {
         return new ShaftCut(shaft, in(from), in(to)).mass().grams();
@@ -49,9 +48,13 @@ class ShaftEvidenceTest {
         WeighedPiece tip = new WeighedPiece(Length.ZERO, in("2"), Mass.ofGrams(4.2));
         ShaftReading reading = ShaftEvidence.weighed(EVEN, List.of(tip));
         assertThat(codes(reading.findings())).containsExactly("WEIGHED");
-        reading.shaft().mass().along().known().orElseThrow().knots().forEach(knot -> assertThat(
-                        knot.density().gramsPerInch())
-                .isCloseTo(2.1, within(GRAM)));
+        reading.shaft()
+                .mass()
+                .along()
+                .known()
+                .orElseThrow()
+                .knots()
+                .forEach(knot -> assertThat(knot.density().gramsPerInch()).isCloseTo(2.1, within(GRAM)));
     }
 
     /** 5 g came off, so 79 g are left; and the moments about the tip stay 84 x 20. */
@@ -124,7 +127,11 @@ class ShaftEvidenceTest {
 
     private static String codeOf(double grams) {
         WeighedPiece tip = new WeighedPiece(Length.ZERO, in("2"), Mass.ofGrams(grams));
-        return ShaftEvidence.weighed(EVEN, List.of(tip)).findings().get(0).code().name();
+        return ShaftEvidence.weighed(EVEN, List.of(tip))
+                .findings()
+                .get(0)
+                .code()
+                .name();
     }
 
     @Test
@@ -133,7 +140,9 @@ class ShaftEvidenceTest {
             WeighedPiece tip = new WeighedPiece(Length.ZERO, in("2"), Mass.ofGrams(grams));
             ShaftReading reading = ShaftEvidence.weighed(EVEN, List.of(tip));
             assertThat(reading.shaft()).isEqualTo(EVEN);
-            assertThat(reading.findings()).extracting(finding -> finding.severity()).containsExactly(Severity.STOP);
+            assertThat(reading.findings())
+                    .extracting(finding -> finding.severity())
+                    .containsExactly(Severity.STOP);
             assertThat(codes(reading.findings())).containsExactly("DOES_NOT_ADD_UP");
         }
     }
@@ -154,9 +163,9 @@ class ShaftEvidenceTest {
     @Test
     void aWallReadTakesTheAssumptionsPlaceAndJoinsOtherReadings() {
         Wall guess = new Wall(
-                ThicknessProfile.uniform(in(".090")),
-                Reading.measured(Density.ofGramsPerCubicCentimetre(1.55)));
-        Shaft assumed = EVEN.withSection(EVEN.section().withWall(Reading.assumed(guess, Source.assumption("a sister"))));
+                ThicknessProfile.uniform(in(".090")), Reading.measured(Density.ofGramsPerCubicCentimetre(1.55)));
+        Shaft assumed =
+                EVEN.withSection(EVEN.section().withWall(Reading.assumed(guess, Source.assumption("a sister"))));
         ShaftReading once = ShaftEvidence.wall(assumed, in("1/2"), in(".086"));
         assertThat(codes(once.findings())).containsExactly("THICKNESS_READ");
         Wall read = once.shaft().section().wall().known().orElseThrow();
@@ -167,7 +176,8 @@ class ShaftEvidenceTest {
         assertThat(twice.section().wall().known().orElseThrow().thickness().at(in("19 1/4")))
                 .isEqualTo(in(".068"));
         Shaft again = ShaftEvidence.wall(twice, in("38"), in(".052")).shaft();
-        assertThat(again.section().wall().known().orElseThrow().thickness().knots()).hasSize(2);
+        assertThat(again.section().wall().known().orElseThrow().thickness().knots())
+                .hasSize(2);
         assertThat(again.section().wall()).isInstanceOf(Reading.Measured.class);
     }
 
@@ -175,7 +185,14 @@ class ShaftEvidenceTest {
     void aWallThatWasNotKnownIsLearnt() {
         ShaftReading reading = ShaftEvidence.wall(EVEN, in("1/2"), in(".086"));
         assertThat(codes(reading.findings())).containsExactly("THICKNESS_LEARNT");
-        assertThat(reading.shaft().section().wall().known().orElseThrow().density().known()).isEmpty();
+        assertThat(reading.shaft()
+                        .section()
+                        .wall()
+                        .known()
+                        .orElseThrow()
+                        .density()
+                        .known())
+                .isEmpty();
     }
 
     @Test
@@ -185,7 +202,13 @@ class ShaftEvidenceTest {
         ShaftReading reading = ShaftEvidence.finish(painted, Length.ZERO, in(".0050"));
         assertThat(codes(reading.findings())).containsExactly("THICKNESS_UNLIKE");
         assertThat(reading.findings().get(0).severity()).isEqualTo(Severity.CAUTION);
-        assertThat(reading.shaft().section().finish().known().orElseThrow().thickness().at(in("1")))
+        assertThat(reading.shaft()
+                        .section()
+                        .finish()
+                        .known()
+                        .orElseThrow()
+                        .thickness()
+                        .at(in("1")))
                 .isEqualTo(in(".0050"));
         assertThat(codes(ShaftEvidence.finish(EVEN, Length.ZERO, in(".0050")).findings()))
                 .containsExactly("THICKNESS_LEARNT");

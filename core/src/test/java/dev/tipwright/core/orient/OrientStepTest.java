@@ -1,6 +1,6 @@
 package dev.tipwright.core.orient;
 
-import static dev.tipwright.core.Bench.club;
+import static dev.tipwright.core.TradeBench.club;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -19,7 +19,8 @@ class OrientStepTest {
 
     private static String sentence(Hand hand) {
         Build build = club("6", "M1", "mid");
-        Build handed = build.withParts(build.parts().withHead(build.parts().head().withHand(hand)));
+        Build handed =
+                build.withParts(build.parts().withHead(build.parts().head().withHand(hand)));
         StepOutcome outcome = OrientStep.to("the seam", Angle.ofDegrees(90)).take(handed);
         assertThat(outcome.after()).isEqualTo(handed);
         Operation turn = outcome.reports().get(0).operations().get(0);

@@ -1,10 +1,10 @@
 package dev.tipwright.core.plan;
 
-import static dev.tipwright.core.Bench.club;
-import static dev.tipwright.core.Bench.grip;
-import static dev.tipwright.core.Bench.head;
-import static dev.tipwright.core.Bench.in;
-import static dev.tipwright.core.Bench.shaft;
+import static dev.tipwright.core.TradeBench.club;
+import static dev.tipwright.core.TradeBench.grip;
+import static dev.tipwright.core.TradeBench.head;
+import static dev.tipwright.core.TradeBench.in;
+import static dev.tipwright.core.TradeBench.shaft;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.tipwright.core.club.Build;
@@ -113,9 +113,7 @@ class PlanTextTest {
     void fitsTheWallWhateverTheLabels() {
         String longest = "M".repeat(80);
         Parts parts = new Parts(
-                head("ß".repeat(80), ClubKind.HYBRID, BoreEnd.FLAT),
-                shaft(longest, "mid"),
-                grip().withLabel(longest));
+                head("ß".repeat(80), ClubKind.HYBRID, BoreEnd.FLAT), shaft(longest, "mid"), grip().withLabel(longest));
         List<Build> builds = new ArrayList<>(List.of(Build.of(parts)));
         for (int i = 0; i < 9; i++) {
             builds.add(club(i + " and a label of some forty letters more", "" + i, "mid"));

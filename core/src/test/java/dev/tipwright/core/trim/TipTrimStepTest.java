@@ -1,11 +1,11 @@
 package dev.tipwright.core.trim;
 
-import static dev.tipwright.core.Bench.codes;
-import static dev.tipwright.core.Bench.grip;
-import static dev.tipwright.core.Bench.head;
-import static dev.tipwright.core.Bench.in;
-import static dev.tipwright.core.Bench.length;
-import static dev.tipwright.core.Bench.shaft;
+import static dev.tipwright.core.TradeBench.codes;
+import static dev.tipwright.core.TradeBench.grip;
+import static dev.tipwright.core.TradeBench.head;
+import static dev.tipwright.core.TradeBench.in;
+import static dev.tipwright.core.TradeBench.length;
+import static dev.tipwright.core.TradeBench.shaft;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -39,7 +39,7 @@ class TipTrimStepTest {
 
     private static final Length KERF = in("1/16");
 
-    /** For heads whose bore bottoms an inch over the ground, as those of {@code Bench} do. */
+    /** For heads whose bore bottoms an inch over the ground, as those of {@code TradeBench} do. */
     private static final TrimChart CHART =
             TrimChart.stepped("mid", List.of("6", "7", "8"), in("1/2"), in("1/2"), in("1"));
 
@@ -90,8 +90,9 @@ class TipTrimStepTest {
 
     @Test
     void aClubTheChartDoesNotNameIsStoppedAndLeftUncut() {
-        for (Build build : List.of(club("5"), club("6").withParts(new Parts(
-                head("6", ClubKind.IRON, BoreEnd.FLAT), shaft("S1", "short"), grip())))) {
+        for (Build build : List.of(
+                club("5"),
+                club("6").withParts(new Parts(head("6", ClubKind.IRON, BoreEnd.FLAT), shaft("S1", "short"), grip())))) {
             StepOutcome outcome = trim(build);
             assertThat(outcome.findings()).extracting(Finding::severity).containsExactly(Severity.STOP);
             assertThat(codes(outcome.findings())).containsExactly("NOT_ON_CHART");
@@ -108,8 +109,9 @@ class TipTrimStepTest {
         StepOutcome more = trim(higher("7", "2 17/32"));
         assertThat(more.after().work().tipTrim()).isEqualTo(in("1 9/32"));
         assertThat(more.findings().get(0).message(Units.INCH))
-                .isEqualTo("the tip will end 1.281 in (1 9/32) over the ground where the chart assumes 1.000 in (1): it is trimmed"
-                        + " 0.281 in (9/32) more than the chart's 1.000 in (1)");
+                .isEqualTo(
+                        "the tip will end 1.281 in (1 9/32) over the ground where the chart assumes 1.000 in (1): it is trimmed"
+                                + " 0.281 in (9/32) more than the chart's 1.000 in (1)");
         StepOutcome less = trim(higher("7", "2 1/8"));
         assertThat(less.after().work().tipTrim()).isEqualTo(in("7/8"));
         assertThat(less.findings().get(0).message(Units.INCH)).contains("it is trimmed 0.125 in (1/8) less than");
@@ -161,7 +163,8 @@ class TipTrimStepTest {
         assertThat(codes(byHand("6 13/16"))).containsExactly("TIP_NOT_READ", "PAST_PARALLEL");
         Shaft taper = shaft("W1", "mid").withBlank(new Blank("mid", Length.ZERO, ShaftMaterial.STEEL));
         Build build = Build.of(new Parts(head("6", ClubKind.WEDGE, BoreEnd.FLAT), taper, grip()));
-        assertThat(codes(TipTrimStep.by(row("6 3/4"), KERF).take(build).findings())).isEmpty();
+        assertThat(codes(TipTrimStep.by(row("6 3/4"), KERF).take(build).findings()))
+                .isEmpty();
     }
 
     /** 39 in of shaft less 1 1/4 in of insertion are 37 3/4 in. */
@@ -183,8 +186,8 @@ class TipTrimStepTest {
     @Test
     void aTrimmedTaperTipIsWider() {
         Shaft taper = shaft("W1", "mid").withBlank(new Blank("mid", Length.ZERO, ShaftMaterial.STEEL));
-        DiameterProfile outside = DiameterProfile.of(
-                List.of(Station.of(Length.ZERO, in(".355")), Station.of(in("4"), in(".381"))));
+        DiameterProfile outside =
+                DiameterProfile.of(List.of(Station.of(Length.ZERO, in(".355")), Station.of(in("4"), in(".381"))));
         taper = taper.withSection(taper.section().withOutside(outside));
         Build build = Build.of(new Parts(head("8", ClubKind.WEDGE, BoreEnd.FLAT), taper, grip()));
         Build after = trim(build).after();

@@ -19,8 +19,7 @@ class PageTest {
 
     @Test
     void wrapsAndAligns() {
-        assertThat(page().plain())
-                .isEqualTo("""
+        assertThat(page().plain()).isEqualTo("""
                         A PLAN
                         ======
 
@@ -33,7 +32,8 @@ class PageTest {
 
                           club              6
                           tip trim, in  0.500
-                        """.formatted("word ".repeat(20).strip(), "word ".repeat(10).strip()));
+                        """.formatted(
+                        "word ".repeat(20).strip(), "word ".repeat(10).strip()));
     }
 
     @Test
@@ -71,9 +71,8 @@ class PageTest {
     @Test
     void aWideTableComesInPartsWithItsFirstColumnEachTime() {
         List<String> head = List.of("club", "a".repeat(40), "b".repeat(40), "c".repeat(40));
-        String plain = new Page()
-                .table(List.of(head, List.of("trim", "1", "2", "3")))
-                .plain();
+        String plain =
+                new Page().table(List.of(head, List.of("trim", "1", "2", "3"))).plain();
         assertThat(plain.lines().filter(line -> line.startsWith("  trim"))).hasSize(2);
         assertThat(plain.lines()).allMatch(line -> line.length() <= 100);
     }
@@ -87,6 +86,7 @@ class PageTest {
                 .table(List.of(List.of("a|b", "c"), List.of("d", "e")))
                 .markdown();
         assertThat(markdown)
-                .isEqualTo("## a\\*b\n\n- x\\_y\\|z\n- **2.** w\n\n  *First: \\<b\\>*\n\n\n| a\\|b | c |\n|---|---:|\n| d | e |\n");
+                .isEqualTo(
+                        "## a\\*b\n\n- x\\_y\\|z\n- **2.** w\n\n  *First: \\<b\\>*\n\n\n| a\\|b | c |\n|---|---:|\n| d | e |\n");
     }
 }
