@@ -492,7 +492,8 @@ public final class Samples {
         JobPlanner planner = JobPlanner.of(CutToLengthStep.to(get(LengthPlan.class), in("1/16")));
         put(
                 ShaftMatcher.class,
-                ShaftMatcher.by(planner, plan -> OptionalDouble.of(plan.findings().size())));
+                ShaftMatcher.by(
+                        planner, plan -> OptionalDouble.of(plan.findings().size())));
         put(ShaftMatch.class, new ShaftMatch(get(ClubSet.class), List.of(matched), List.of(), List.of()));
         put(TapeLayers.class, new TapeLayers(2, in(".005"), Mass.ofGrams(1)));
         put(GripFit.class, GripFit.of(get(Build.class), TapeLayers.NONE));

@@ -56,7 +56,7 @@ class MainJobTest {
         assertThat(Run.of(FIRST, "inch")).isEqualTo(inches);
         Run metric = Run.of(FIRST, "metric");
         assertThat(metric.code()).isEqualTo(MainJob.PLANNED);
-        assertThat(metric.out()).contains("923.9 mm").isNotEqualTo(inches.out());
+        assertThat(metric.out()).contains("924.0 mm (rounded up)").isNotEqualTo(inches.out());
     }
 
     @Test
@@ -125,7 +125,8 @@ class MainJobTest {
             assertThat(files).hasSize(3);
         }
         Path fresh = temp.resolve("fresh");
-        assertThat(Run.of(FIRST, "metric", "--out", fresh.toString()).out()).isEqualTo(Run.of(FIRST, "metric").out());
+        assertThat(Run.of(FIRST, "metric", "--out", fresh.toString()).out())
+                .isEqualTo(Run.of(FIRST, "metric").out());
         assertThat(fresh.resolve("plan.txt")).hasContent(Run.of(FIRST, "metric").out());
     }
 
@@ -146,7 +147,8 @@ class MainJobTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).startsWith("problem: --out: the plan could not be written");
         assertThat(taken).hasContent("a file");
-        for (Run bad : List.of(Run.of(FIRST, "--out"), Run.of("--out", "x"), Run.of(FIRST, "--out", "a", "--out", "b"))) {
+        for (Run bad :
+                List.of(Run.of(FIRST, "--out"), Run.of("--out", "x"), Run.of(FIRST, "--out", "a", "--out", "b"))) {
             assertThat(bad.code()).isEqualTo(MainJob.PROBLEMS);
             assertThat(bad.err()).startsWith("expected:");
         }

@@ -29,8 +29,11 @@ final class Worked {
         UP
     }
 
-    /** A value, how far from the truth its last digit leaves it, and which way it is to be rounded. */
-    record Value(String name, String unit, double value, double give, Way way) {}
+    /**
+     * A value, how far from the truth its last digit leaves it, which way it is to be rounded, and to how many decimals it was
+     * given; -1 if it is a sum or a reading of the bench.
+     */
+    record Value(String name, String unit, double value, double give, Way way, int decimals) {}
 
     private static final double OUNCE = 28.349523125;
 
@@ -50,6 +53,7 @@ final class Worked {
         Worked worked = new Worked(scenario.folder(), plan.label());
         worked.cells();
         worked.expected(expected);
+        worked.surplus(expected);
         worked.sums();
         worked.weight(plan);
         worked.computed(plan);
@@ -61,7 +65,10 @@ final class Worked {
     }
 
     private double get(String name) {
-        return named(name).findFirst().orElseThrow(() -> new AssertionError("nothing is worked out for " + name)).value();
+        return named(name)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("nothing is worked out for " + name))
+                .value();
     }
 
     private boolean has(String name) {
@@ -69,7 +76,7 @@ final class Worked {
     }
 
     private void put(String name, String unit, double value, double give, Way way) {
-        values.add(new Value(name, unit, value, give, way));
+        values.add(new Value(name, unit, value, give, way, -1));
     }
 
     private void length(String name, double inches, Way way) {
@@ -112,16 +119,29 @@ final class Worked {
             } else if (row.club().equals(club)) {
                 double scale = row.unit().equals("0.001 in") ? 1e-3 : 1;
                 String unit = row.unit().equals("0.001 in") ? "in" : row.unit();
-                Way way =
-                        switch (row.quantity()) {
-                            case "tip trim", "butt trim" -> Way.DOWN;
-                            case "cut length" -> Way.UP;
-                            default -> Way.NEAREST;
-                        };
+                Way way = switch (row.quantity()) {
+                    case "tip trim", "butt trim" -> Way.DOWN;
+                    case "cut length" -> Way.UP;
+                    default -> Way.NEAREST;
+                };
                 // Lengths of five decimals are whole thirty-seconds; the others are rounded in their last digit.
                 boolean exact = way != Way.NEAREST || row.quantity().matches("bore bottom to ground|tip offcut");
                 double give = exact ? 0 : 0.5 * scale * Math.pow(10, -row.decimals());
-                put(row.quantity(), unit, scale * Double.parseDouble(row.value()), give, way);
+                double value = scale * Double.parseDouble(row.value());
+                int decimals = row.decimals() + (scale == 1 ? 0 : 3);
+                values.add(new Value(row.quantity(), unit, value, give, way, decimals));
+            }
+        }
+    }
+
+    /** A club is held against the middle of its blank, which is another club's stock. */
+    private void surplus(List<Expected> rows) {
+        for (Expected row : rows) {
+            if (row.quantity().equals("stock at the tip end")
+                    && !row.club().equals(club)
+                    && has("stock at the tip end")) {
+                double more = get("stock at the tip end") - 1e-3 * Double.parseDouble(row.value());
+                put("more stock than club " + row.club(), "in", more, 1e-4, Way.NEAREST);
             }
         }
     }
@@ -148,6 +168,7 @@ final class Worked {
         double top = i + inches(parts.get("job ferrule length"));
         length("strip to", top, Way.NEAREST);
         length("over the finish under the ferrule", tip(trim + top), Way.NEAREST);
+        length("bare under the ferrule", tip(trim + top) - 2 * finish, Way.NEAREST);
         length("finish on the diameter", 2 * finish, Way.NEAREST);
         if (!has("of it structure")) {
             length("of it structure", 0, Way.NEAREST);
@@ -155,6 +176,7 @@ final class Worked {
             length("structural wall left at the tip end", inches(parts.get("shaft wall")) - finish, Way.NEAREST);
             put("second moment left at the tip end", "1", 1, 0, Way.NEAREST);
         } else {
+            length("finish to come off", get("stock at the tip end") - get("of it structure"), Way.NEAREST);
             length("structure to come off", over - 2 * finish - finished(i), Way.DOWN);
             for (double[] station : bore) {
                 length("station", i - station[0], Way.NEAREST);
@@ -165,7 +187,8 @@ final class Worked {
 
     /** The bore at one of its stations less the wanted clearance. */
     private double finished(double depth) {
-        return bore.stream().filter(station -> station[0] == depth).findFirst().orElseThrow()[1] - get("wanted clearance");
+        return bore.stream().filter(station -> station[0] == depth).findFirst().orElseThrow()[1]
+                - get("wanted clearance");
     }
 
     /** Parallel, or straight through the second reading of a tapered tip. */
@@ -200,7 +223,8 @@ final class Worked {
         double total = get("total mass");
         double balance = get("balance from the top");
         double massGive = named("total mass").findFirst().orElseThrow().give();
-        double balanceGive = named("balance from the top").findFirst().orElseThrow().give();
+        double balanceGive =
+                named("balance from the top").findFirst().orElseThrow().give();
         values.removeIf(value -> value.name().matches("total mass|balance from the top"));
         put("total mass", "g", total + grams, massGive, Way.NEAREST);
         put(
@@ -224,7 +248,8 @@ final class Worked {
     }
 
     private void computed(ClubPlan plan) {
-        double inertia = plan.report(ClubBalance.class).after().inertiaAboutButt().kilogramSquareCentimetres();
+        double inertia =
+                plan.report(ClubBalance.class).after().inertiaAboutButt().kilogramSquareCentimetres();
         put("inertia about the butt", "kg cm2", inertia, 0, Way.NEAREST);
         plan.findings().stream()
                 .filter(finding -> finding.code() == SwingWeightCode.SHAFT_STANDS_OUT)
@@ -252,23 +277,22 @@ final class Worked {
 
     private List<Map<String, String>> rows(String file) throws IOException {
         List<Map<String, String>> rows = new ArrayList<>();
-        try (CsvReader<NamedCsvRecord> reader = CsvReader.builder()
-                .commentStrategy(CommentStrategy.SKIP)
-                .ofNamedCsvRecord(folder.resolve(file))) {
+        try (CsvReader<NamedCsvRecord> reader =
+                CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofNamedCsvRecord(folder.resolve(file))) {
             reader.forEach(row -> rows.add(row.getFieldsAsMap()));
         }
         return rows;
     }
 
     private static double number(String cell) {
-        return Double.parseDouble(cell.split(" ")[0]);
+        return Double.parseDouble(cell.split(" ", -1)[0]);
     }
 
     /** {@code 39 1/32 in}, {@code 1/2 in}, {@code .3735 in}. */
     private static double inches(String cell) {
         double sum = 0;
-        for (String part : cell.replace(" in", "").split(" ")) {
-            String[] fraction = part.split("/");
+        for (String part : cell.replace(" in", "").split(" ", -1)) {
+            String[] fraction = part.split("/", -1);
             sum += Double.parseDouble(fraction[0]) / (fraction.length == 2 ? Double.parseDouble(fraction[1]) : 1);
         }
         return sum;
