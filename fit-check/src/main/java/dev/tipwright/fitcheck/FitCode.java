@@ -69,7 +69,14 @@ public enum FitCode implements FindingCode {
     MORE_FINISH_THAN_SET(
             "{x} more to take off than the middle of its blank, and {xf} of that is finish: it looks alarming and is not"),
     /** More structure to take off than its neighbours in the set. */
-    MORE_STRUCTURE_THAN_SET("{x} more structure to take off than the middle of its blank: measure tip and bore again");
+    MORE_STRUCTURE_THAN_SET("{x} more structure to take off than the middle of its blank: measure tip and bore again"),
+    /** A limit is kept by less than the uncertainty. */
+    LIMIT_KEPT_BY_LITTLE(
+            "{what}, {v}, keeps its limit of {min}, but is known only to {U}: kept only within its uncertainty"),
+    /** First order does not describe how uncertain a number is. */
+    FIRST_ORDER_MISLEADS(
+            "{what}, {v}, bends or jumps with {input}: to first order it is known to {U}, but by trials it lies from {low} to {high};"
+                    + " go by the trials");
 
     private final String template;
 

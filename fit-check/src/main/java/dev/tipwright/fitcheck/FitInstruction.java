@@ -17,6 +17,10 @@ public enum FitInstruction implements Instruction {
             "Caliper every station below before every pass. Where one reads its finished diameter, stop there: what is off stays off."),
     /** One station of the finished shape. */
     STATION("Finished diameter {f} at {z} from the end of the tip.", ""),
+    /** A stop on the way, where depth tells. */
+    STOP("Stop with {e} still to come off: the tip should then go in {i}. If it goes in further, more is off.", ""),
+    /** A stop on the way, where the tip is seated and depth tells nothing. */
+    STOP_SEATED("Stop with {e} still to come off: it goes all the way in from here on, so caliper the stations.", ""),
     /** Try the fit. */
     TRY_FIT("Dry fit: the tip seats {i} deep and turns freely, {c} loose on the diameter.", ""),
     /** Bond and cure. */

@@ -1,5 +1,6 @@
 package dev.tipwright.fitcheck;
 
+import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
@@ -9,12 +10,17 @@ import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.Bore;
+import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.fitcheck.insert.Chamfer;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.Stage;
+import dev.tipwright.fitcheck.taper.StageTable;
+import dev.tipwright.fitcheck.taper.StagedTip;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,6 +99,26 @@ public record TipFit(
     }
 
     /**
+     * Where to stop and measure while the stripped tip is worked down, with passes of a thousandth of an inch.
+     *
+     * @return the stages, from all the structure that comes off to none
+     */
+    public StageTable stages() {
+        return stages(StageTable.USUAL_PASS);
+    }
+
+    /**
+     * Where to stop and measure while the stripped tip is worked down.
+     *
+     * @param pass what one pass takes off the diameter; 1 um to 1 mm
+     * @return the stages, from all the structure that comes off to none
+     */
+    public StageTable stages(Length pass) {
+        Require.given("pass", pass);
+        return StageTable.of(new StagedTip(tip.stripped(), removal.profile(), bore, insertion), pass);
+    }
+
+    /**
      * The clearance of the finished tip where it seats.
      *
      * @return least, greatest and mean; the least is the wanted clearance unless the bare tip is looser
@@ -110,10 +136,65 @@ public record TipFit(
                 Term.fine("i1", "first contact, finish off", bare.insertion()),
                 Term.fine("e", "stock at the end of the tip", removal.stockAtEnd()),
                 Term.fine("es", "of it structure", removal.structureAtEnd()),
-                Term.of("V", "taken off", removal.volume())));
+                Term.of("V", "taken off", removal.volume()),
+                Term.fine("c", "least clearance of the finished tip", seated().least())));
         removal.leastWall().ifPresent(wall -> headline.add(Term.fine("t", "wall of structure left", wall)));
         removal.leastStiffness().ifPresent(share -> headline.add(Term.number("EI/EI0", "stiffness left", share)));
         return headline;
+    }
+
+    /** The fit that the parts ask for, with the same wanted clearance. */
+    private MaterialRemoval removal(Build build) {
+        Bore nudged = build.parts().head().bore();
+        return MaterialRemoval.of(
+                TipSection.of(build), nudged, build.work().seat().insertion(), clearance);
+    }
+
+    /** The clearance that the finished tip of the plan has in the bore. */
+    private static Length finishedClearance(Build build) {
+        DiameterProfile finished = DiameterProfile.of(build.work().tip().finished());
+        return Clearance.of(
+                        finished,
+                        build.parts().head().bore(),
+                        build.work().seat().insertion())
+                .least();
+    }
+
+    /**
+     * First contacts, stock and what is left as the parts ask for; the clearance as the finished tip of the plan has it.
+     *
+     * @return the measures
+     */
+    @Override
+    public List<Measure> measures() {
+        List<Measure> measures = new ArrayList<>(List.of(
+                Measure.length("i", "insertion", build -> build.work().seat().insertion()),
+                Measure.fine(
+                        "i0",
+                        "first contact, untouched",
+                        build -> FirstContact.of(
+                                        build.trimmedTip(), build.parts().head().bore())
+                                .insertion()),
+                Measure.fine(
+                        "i1",
+                        "first contact, finish off",
+                        build -> FirstContact.of(
+                                        TipSection.of(build).stripped(),
+                                        build.parts().head().bore())
+                                .insertion()),
+                Measure.fine(
+                        "e",
+                        "stock at the end of the tip",
+                        build -> removal(build).stockAtEnd()),
+                Measure.fine("es", "of it structure", build -> removal(build).structureAtEnd()),
+                Measure.fine("c", "least clearance of the finished tip", TipFit::finishedClearance)));
+        if (removal.leastWall().isPresent()) {
+            measures.add(Measure.fine(
+                    "t",
+                    "wall of structure left",
+                    build -> removal(build).leastWall().orElseThrow()));
+        }
+        return measures;
     }
 
     @Override
@@ -170,6 +251,7 @@ public record TipFit(
                         Term.fineAtLeast("f", "finished diameter", station.least()),
                         Term.of("z", "from the end of the tip", station.at())));
             }
+            stops(operations);
         }
         operations.add(Operation.of(
                 BenchStage.DRY_BUILD,
@@ -178,6 +260,20 @@ public record TipFit(
                 Term.fine("c", "least clearance of the finished tip", seated().least())));
         operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
+    }
+
+    /** The stops between the first, which is the untouched tip, and the last, which is the finished one. */
+    private void stops(List<Operation> operations) {
+        List<Stage> stages = stages().stages();
+        for (int k = 1; k < stages.size() - 1; k++) {
+            Stage stage = stages.get(k);
+            boolean seated = !stage.insertion().lessThan(insertion);
+            operations.add(Operation.of(
+                    BenchStage.FIT,
+                    seated ? FitInstruction.STOP_SEATED : FitInstruction.STOP,
+                    Term.fine("e", "still to come off the diameter", stage.stock()),
+                    Term.fine("i", "insertion then", stage.insertion())));
+        }
     }
 
     @Override

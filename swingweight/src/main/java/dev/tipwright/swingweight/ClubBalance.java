@@ -11,6 +11,7 @@ import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.balance.Balance;
 import dev.tipwright.swingweight.balance.BalancePart;
@@ -112,6 +113,38 @@ public record ClubBalance(
                 Term.of("m", "total mass", after.total()),
                 Term.of("x", "balance from the top", after.balancePoint()),
                 Term.of("J", "inertia about the butt", after.inertiaAboutButt()));
+    }
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(
+                pointsMeasure(),
+                new Measure(
+                        "m",
+                        "total mass",
+                        Measure.Kind.MASS,
+                        build -> Balance.of(build).total().grams()),
+                Measure.length(
+                        "x", "balance from the top", build -> Balance.of(build).balancePoint()),
+                new Measure(
+                        "J",
+                        "inertia about the butt",
+                        Measure.Kind.INERTIA,
+                        build -> Balance.of(build).inertiaAboutButt().kilogramSquareCentimetres()));
+    }
+
+    /**
+     * The swing weight in points above the zero of the scale, so that it can have a budget.
+     *
+     * @return the measure
+     */
+    public Measure pointsMeasure() {
+        return new Measure(
+                "reads",
+                "swing weight",
+                Measure.Kind.POINTS,
+                build -> scale.read(Balance.of(build).momentAbout(scale.fulcrum()))
+                        .points());
     }
 
     @Override

@@ -16,6 +16,8 @@ import dev.tipwright.core.quantity.Notation;
 import dev.tipwright.core.quantity.Stress;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.quantity.Volume;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * One number of a finding, a working or an operation: its symbol, what it means, and its value with unit. The symbols are those
@@ -181,7 +183,9 @@ public sealed interface Term {
         public String number(Units units, int extra) {
             Require.given("units", units);
             Require.extraDigits(extra);
-            return Decimals.fixed(value.grams(), 2 + extra);
+            return BigDecimal.valueOf(value.picograms(), 12)
+                    .setScale(2 + extra, RoundingMode.HALF_EVEN)
+                    .toPlainString();
         }
 
         @Override

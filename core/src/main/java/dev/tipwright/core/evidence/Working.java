@@ -51,7 +51,7 @@ public record Working(String title, List<Line> lines) {
     }
 
     /**
-     * The working as plain text: each line as symbol, formula, result and meaning, with the inputs below it.
+     * The working as plain text: each line as symbol, formula, result, meaning and source, with the inputs below it.
      *
      * @param units inch or metric
      * @return lines ended by line feeds
@@ -68,7 +68,9 @@ public record Working(String title, List<Line> lines) {
                     .append(line.result().text(units))
                     .append("   ")
                     .append(line.result().meaning())
-                    .append('\n');
+                    .append("   [")
+                    .append(line.source().text())
+                    .append("]\n");
             for (Term input : line.inputs()) {
                 text.append("      ")
                         .append(input.symbol())

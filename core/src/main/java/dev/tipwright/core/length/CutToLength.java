@@ -1,15 +1,18 @@
 package dev.tipwright.core.length;
 
+import dev.tipwright.core.club.Build;
 import dev.tipwright.core.cut.CutSheet;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Head;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -111,6 +114,42 @@ public record CutToLength(
                 Term.of("L", "playing length", longest().min(target)),
                 Term.atLeast("S", "cut length", cutLength()),
                 Term.atMost("U", "butt trim", buttTrim()));
+    }
+
+    /** The cut that the parts ask for, target and kerf as they are. */
+    private CutToLength again(Build build) {
+        Head head = build.parts().head();
+        return new CutToLength(
+                target,
+                build.buttFromTop(),
+                head.bore().depth(),
+                build.work().seat().insertion(),
+                head.bottomToGround(),
+                build.parts().shaft().length(),
+                build.work().tipTrim(),
+                kerf);
+    }
+
+    /**
+     * Playing length as it comes out of parts and cuts; cut length and butt trim as the parts ask for.
+     *
+     * @return the measures
+     */
+    @Override
+    public List<Measure> measures() {
+        return List.of(
+                Measure.length("L", "playing length", PlayingLength::alongAxis),
+                Measure.length("S", "cut length", build -> again(build).cutLength()),
+                buttTrimMeasure());
+    }
+
+    /**
+     * The butt trim that parts and tip cut ask for, so that it can have a budget.
+     *
+     * @return the measure
+     */
+    public Measure buttTrimMeasure() {
+        return Measure.length("U", "butt trim", build -> again(build).buttTrim());
     }
 
     @Override

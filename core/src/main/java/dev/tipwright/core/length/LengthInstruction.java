@@ -6,9 +6,10 @@ import dev.tipwright.core.plan.Instruction;
 public enum LengthInstruction implements Instruction {
     /** Mark both ends of the raw shaft. */
     MARK_OUT(
-            "Mark the raw shaft, {R} long. Tip mark: {T} from the raw tip, which is {Tb} from the raw butt. Butt mark, in pencil: {U}"
-                    + " from the raw butt, which is {Ut} from the raw tip. Between the marks: {S}. Waste lies outside them.",
-            "Measure the raw shaft. Mark nothing unless it reads {R}: all else is reckoned from it."),
+            "Measure the raw shaft, and mark it only if it reads {R}. Tip mark: {T} from the raw tip, which is {Tb} from the raw butt."
+                    + " Butt mark, in pencil: {U} from the raw butt, which is {Ut} from the raw tip. Between the marks: {S}. Waste lies"
+                    + " outside them.",
+            ""),
     /** Mark and cut the butt, the kerf in the waste. */
     CUT_BUTT(
             "Mark {v} up from the hosel mouth and cut on the butt side of the mark: {U} comes off, the kerf of {k} falls in the"

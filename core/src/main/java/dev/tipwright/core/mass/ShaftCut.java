@@ -24,7 +24,7 @@ import dev.tipwright.core.quantity.Mass;
  *
  * @param shaft the raw shaft
  * @param from where the piece starts, from the raw tip
- * @param to where it ends, beyond its start, at most the raw length
+ * @param to where it ends, not before its start, at most the raw length
  */
 public record ShaftCut(Shaft shaft, Length from, Length to) {
 
@@ -33,7 +33,7 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
      *
      * @param shaft the raw shaft
      * @param from where the piece starts, from the raw tip
-     * @param to where it ends, beyond its start, at most the raw length
+     * @param to where it ends, not before its start, at most the raw length
      */
     public ShaftCut {
         Require.given("shaft", shaft);

@@ -35,9 +35,9 @@ public record Shaft(
         Require.that(
                 mass.balance().lessThan(length), "mass", "must balance short of the length, " + length, mass.balance());
         Require.that(
-                mass.along().known().map(along -> !along.to().lessThan(length)).orElse(true),
+                mass.along().known().map(along -> !along.end().lessThan(length)).orElse(true),
                 "mass",
-                "must be known along the shaft as far as the length, " + length,
+                "must have its mass along the shaft read to the length, " + length,
                 mass.along());
         Require.given("section", section);
         Require.that(

@@ -53,6 +53,7 @@ public record JobPlanner(List<WorkStep> steps, List<SetReview> reviews) {
      *
      * @param set the clubs
      * @return a plan for each
+     * @throws IllegalArgumentException if a review names a club that the set has not
      */
     public JobPlan plan(ClubSet set) {
         return plan(set, Progress.UNHEARD);
@@ -76,6 +77,11 @@ public record JobPlanner(List<WorkStep> steps, List<SetReview> reviews) {
         List<ClubFinding> found = reviews.stream()
                 .flatMap(review -> review.review(clubs).stream())
                 .toList();
+        List<String> labels = set.builds().stream().map(Build::label).toList();
+        for (ClubFinding finding : found) {
+            Require.that(
+                    labels.contains(finding.label()), "reviews", "must find only in clubs of the set", finding.label());
+        }
         return new JobPlan(
                 clubs.stream().map(club -> club.plus(of(club, found))).toList());
     }

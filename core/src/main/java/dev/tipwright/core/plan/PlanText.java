@@ -14,6 +14,9 @@ import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.text.Page;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.core.uncertainty.Budget;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,11 +35,13 @@ public final class PlanText {
 
     private final JobPlan plan;
     private final Units units;
+    private final Optional<BenchUncertainty> bench;
     private final Page page = new Page();
 
-    private PlanText(JobPlan plan, Units units) {
+    private PlanText(JobPlan plan, Units units, Optional<BenchUncertainty> bench) {
         this.plan = Require.given("plan", plan);
         this.units = Require.given("units", units);
+        this.bench = bench;
         write();
     }
 
@@ -48,7 +53,7 @@ public final class PlanText {
      * @return lines of at most a hundred characters, ended by line feeds
      */
     public static String plain(JobPlan plan, Units units) {
-        return new PlanText(plan, units).page.plain();
+        return new PlanText(plan, units, Optional.empty()).page.plain();
     }
 
     /**
@@ -59,7 +64,31 @@ public final class PlanText {
      * @return the same page as the plain text
      */
     public static String markdown(JobPlan plan, Units units) {
-        return new PlanText(plan, units).page.markdown();
+        return new PlanText(plan, units, Optional.empty()).page.markdown();
+    }
+
+    /**
+     * The plan as plain text, with a column that says how sure each number is and what that mostly comes from.
+     *
+     * @param plan the plan
+     * @param units inch or metric
+     * @param bench what things were measured and are made with
+     * @return lines ended by line feeds
+     */
+    public static String plain(JobPlan plan, Units units, BenchUncertainty bench) {
+        return new PlanText(plan, units, Optional.of(Require.given("bench", bench))).page.plain();
+    }
+
+    /**
+     * The plan as Markdown, with a column that says how sure each number is and what that mostly comes from.
+     *
+     * @param plan the plan
+     * @param units inch or metric
+     * @param bench what things were measured and are made with
+     * @return lines ended by line feeds
+     */
+    public static String markdown(JobPlan plan, Units units, BenchUncertainty bench) {
+        return new PlanText(plan, units, Optional.of(Require.given("bench", bench))).page.markdown();
     }
 
     private void write() {
@@ -73,6 +102,12 @@ public final class PlanText {
                         + " number never takes too much; all else is rounded to the last digit shown. A fraction in brackets is exact,"
                         + " unless it says that the length is over it, under it or near it; it is the next sixty-fourth."
                         + " Do the steps of a club in the order given: the butt is cut last, after the cure.");
+        if (bench.isPresent()) {
+            page.paragraph(
+                    "The uncertainty beside a number is expanded: the number lies that near with a probability of about"
+                            + " 95 %. It is twice the standard uncertainty, or more by Student's t where that rests on few readings, to"
+                            + " first order.");
+        }
         set();
         cuttingOrder();
         plan.clubs().forEach(this::club);
@@ -192,18 +227,46 @@ public final class PlanText {
 
     private void numbers(ClubPlan club) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(
-                "number", "", units == Units.INCH ? "inches" : "metric", units == Units.INCH ? "metric" : "inches"));
-        Units other = units == Units.INCH ? Units.METRIC : Units.INCH;
+        rows.add(
+                bench.isPresent()
+                        ? List.of("number", "", unitNames(units), "uncertainty", "most of it from")
+                        : List.of("number", "", unitNames(units), unitNames(other())));
         for (Term term : headlines(club)) {
-            String first = term.text(units);
-            String second = term.text(other);
-            rows.add(List.of(term.meaning(), term.symbol(), first, second.equals(first) ? "" : second));
+            rows.add(bench.map(known -> sure(club, term, known)).orElseGet(() -> inBoth(term)));
         }
         if (rows.size() > 1) {
             page.heading(3, "Numbers");
             page.table(rows);
         }
+    }
+
+    private Units other() {
+        return units == Units.INCH ? Units.METRIC : Units.INCH;
+    }
+
+    private static String unitNames(Units units) {
+        return units == Units.INCH ? "inches" : "metric";
+    }
+
+    private List<String> inBoth(Term term) {
+        String first = term.text(units);
+        String second = term.text(other());
+        return List.of(term.meaning(), term.symbol(), first, second.equals(first) ? "" : second);
+    }
+
+    private List<String> sure(ClubPlan club, Term term, BenchUncertainty known) {
+        Optional<Measure> measure = club.reports().stream()
+                .flatMap(report -> report.measures().stream())
+                .filter(one ->
+                        one.symbol().equals(term.symbol()) && one.meaning().equals(term.meaning()))
+                .findFirst();
+        Optional<Budget> budget = measure.flatMap(one -> one.budget(club.after(), known));
+        return List.of(
+                term.meaning(),
+                term.symbol(),
+                term.text(units),
+                budget.map(one -> measure.get().uncertainty(one, units)).orElse(""),
+                budget.flatMap(Budget::largest).map(line -> line.input().name()).orElse(""));
     }
 
     private void bench(ClubPlan club) {

@@ -1,14 +1,17 @@
 package dev.tipwright.core.trim;
 
+import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Head;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.List;
 
 /**
@@ -89,6 +92,27 @@ public record TipTrim(
                 Term.of("G", "bore bottom to ground", bottomToGround),
                 Term.atMost("T", "tip trim", trim()),
                 Term.of("o", "tip offcut", offcut()));
+    }
+
+    /** The trim that the parts ask for, chart and kerf as they are; how well it is cut is no part of it. */
+    private TipTrim again(Build build) {
+        Head head = build.parts().head();
+        return new TipTrim(
+                chart,
+                head.bottomToGround(),
+                head.bore().depth(),
+                build.work().seat().insertion(),
+                groundReference,
+                kerf);
+    }
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(
+                Measure.length(
+                        "G", "bore bottom to ground", build -> again(build).bottomToGround()),
+                Measure.length("T", "tip trim", build -> again(build).trim()),
+                Measure.length("o", "tip offcut", build -> again(build).offcut()));
     }
 
     @Override

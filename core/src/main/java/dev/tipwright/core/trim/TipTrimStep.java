@@ -90,7 +90,7 @@ public final class TipTrimStep implements WorkStep {
         }
         if (trim.trim().nanometres() < 0) {
             findings.add(Finding.caution(TrimCode.CANNOT_TRIM, Term.of("T", "tip trim", trim.trim())));
-            return StepOutcome.of(build, findings, trim);
+            return StepOutcome.of(build.withWork(build.work().withTipTrim(Length.ZERO)), findings, trim);
         }
         Length used = trim.trim().plus(trim.insertion());
         if (!used.plus(build.work().buttTrim()).lessThan(shaft.length())) {
@@ -117,10 +117,9 @@ public final class TipTrimStep implements WorkStep {
         Length correction = trim.correction();
         boolean doubted = !correction.abs().moreThan(doubt);
         List<Term> terms = new ArrayList<>(List.of(
-                Term.of("G", "end of the tip to ground", trim.groundReference().plus(correction)),
+                Term.of("t", "tip end to ground", trim.groundReference().plus(correction)),
                 Term.of("G_ref", "bore bottom to ground the chart assumes", trim.groundReference()),
-                Term.of("c", "correction", correction.abs()),
-                Term.of("more", "which way", correction.nanometres() > 0 ? "more" : "less"),
+                Term.of("c", "correction", correction),
                 Term.of("chart", "what the chart says", trim.chart())));
         if (doubted) {
             terms.add(Term.of("u", "uncertainty of the height", doubt));

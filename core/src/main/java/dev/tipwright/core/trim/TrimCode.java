@@ -14,14 +14,14 @@ public enum TrimCode implements FindingCode {
     CANNOT_TRIM(
             "the trim comes to {T}, which cannot be cut: left untrimmed, the club plays softer than the chart means; take another"
                     + " blank or another head, or agree on it"),
-    /** The bore sits higher or lower than the chart assumes. */
+    /** The tip ends higher or lower over the ground than the chart assumes. */
     BORE_CORRECTED(
-            "the tip will end {G} over the ground where the chart assumes {G_ref}: it is trimmed {c} {more} than the chart's"
-                    + " {chart}"),
-    /** The bore sits a little higher or lower, but no one can be sure of it. */
+            "the tip's end will stand {t} over the ground where the chart assumes {G_ref}: the chart's {chart} is corrected by"
+                    + " {c}"),
+    /** The tip ends a little higher or lower, but no one can be sure of it. */
     CORRECTION_IN_DOUBT(
-            "the tip will end {G} over the ground where the chart assumes {G_ref}, and is trimmed {c} {more} than the chart's"
-                    + " {chart}; that is no more than {u}, by which the height may be wrong: measure hosel and bore again, or trim by"
+            "the tip's end will stand {t} over the ground where the chart assumes {G_ref}, and the chart's {chart} is corrected by"
+                    + " {c}; that is no more than {u}, by which the height may be wrong: measure hosel and bore again, or trim by"
                     + " the chart"),
     /** More is to be cut off than there is. */
     SHAFT_TOO_SHORT("a trim of {T} leaves nothing of a shaft {R} long"),

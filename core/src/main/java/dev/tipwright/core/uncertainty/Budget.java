@@ -3,6 +3,7 @@ package dev.tipwright.core.uncertainty;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -110,6 +111,15 @@ public final class Budget {
      */
     public List<Contribution> contributions() {
         return contributions;
+    }
+
+    /**
+     * The line that contributes most.
+     *
+     * @return the first of the contributions; empty where none contributes anything
+     */
+    public Optional<Contribution> largest() {
+        return contributions.stream().filter(line -> line.uncertainty() != 0).findFirst();
     }
 
     /**

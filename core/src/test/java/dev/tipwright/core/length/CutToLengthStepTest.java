@@ -1,107 +1,200 @@
 package dev.tipwright.core.length;
 
-import static dev.tipwright.core.TradeBench.club;
-import static dev.tipwright.core.TradeBench.codes;
-import static dev.tipwright.core.TradeBench.in;
-import static dev.tipwright.core.TradeBench.length;
+import static dev.tipwright.core.Bench.len;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
+import dev.tipwright.core.Bench;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.club.Stop;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Severity;
+import dev.tipwright.core.part.Extension;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepOutcome;
+import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Units;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** Cutting to length: cap 1/8 in, bore 1 1/4 in deep and an inch over the ground, shaft 39 in. */
+/** The step that cuts to length: each finding it can make, with its words, and what it does to the work. */
 class CutToLengthStepTest {
 
-    private static final Length KERF = in("1/16");
+    private static final Length KERF = len("1/16 in");
 
-    private static Build seated(String tipTrim) {
-        Build build = club("6", "M1", "mid");
-        return build.withWork(build.work().withTipTrim(in(tipTrim)).withSeat(new Seat(in("1 1/4"), Stop.BORE_BOTTOM)));
+    private static LengthPlan plan(String length) {
+        return new LengthPlan(List.of(new LengthTarget("7", len(length), LengthMeasure.ALONG_AXIS)));
     }
 
-    private static StepOutcome cut(String length, Build build) {
-        LengthTarget target = new LengthTarget("6", in(length), LengthMeasure.ALONG_AXIS);
-        return CutToLengthStep.to(new LengthPlan(List.of(target)), KERF).take(build);
+    private static StepOutcome take(String length, Build build) {
+        return CutToLengthStep.to(plan(length), KERF).take(build);
     }
 
-    private static CutToLength report(StepOutcome outcome) {
-        return (CutToLength) outcome.reports().get(0);
+    /** Seated on the bottom, 1 1/4 in deep, and trimmed 1 in at the tip. */
+    private static Build seated() {
+        Build club = Bench.club("7");
+        return club.withWork(club.work()
+                .withSeat(Seat.onBottomOf(club.parts().head().bore()))
+                .withTipTrim(len("1 in")));
     }
 
-    private static List<String> instructions(CutToLength cut) {
-        return cut.operations().stream()
-                .map(operation -> operation.instruction().name())
-                .toList();
+    private static Finding only(StepOutcome outcome) {
+        assertThat(outcome.findings()).hasSize(1);
+        return outcome.findings().get(0);
     }
 
-    /** 37 1/2 - 1/8 - 1 = 36 3/8 of shaft; 39 - 1/2 - 36 3/8 = 2 1/8 of waste. */
+    /** L 37 1/2, cap 1/8, bottom 1 in over the ground: S = 36 3/8; of 39 in less 1 in of tip, U = 1 5/8 in. */
     @Test
-    void cutsToTheLength() {
-        StepOutcome outcome = cut("37 1/2", seated("1/2"));
+    void cutsToTheTarget() {
+        StepOutcome outcome = take("37 1/2 in", seated());
         assertThat(outcome.findings()).isEmpty();
-        assertThat(outcome.after().work().buttTrim()).isEqualTo(in("2 1/8"));
-        assertThat(PlayingLength.alongAxis(outcome.after())).isEqualTo(in("37 1/2"));
-        assertThat(report(outcome).sheet().butt().fromTip()).isEqualTo(in("36 7/8"));
-        assertThat(instructions(report(outcome))).containsExactly("MARK_OUT", "CUT_BUTT", "FIT_GRIP", "MEASURE_LENGTH");
+        assertThat(outcome.after().work().buttTrim()).isEqualTo(len("1 5/8 in"));
+        assertThat(outcome.after().cutLength()).isEqualTo(len("36 3/8 in"));
+        assertThat(PlayingLength.alongAxis(outcome.after())).isEqualTo(len("37 1/2 in"));
+    }
+
+    /** An extension of 1 in counts as cap: as much more comes off the butt. */
+    @Test
+    void anExtensionCountsAsCap() {
+        Build build = seated();
+        Build extended =
+                build.withWork(build.work().plus(new Extension("plug", Mass.parse("5 g"), len("1 in"), len("1/2 in"))));
+        StepOutcome outcome = take("37 1/2 in", extended);
+        assertThat(outcome.after().work().buttTrim()).isEqualTo(len("2 5/8 in"));
+        assertThat(PlayingLength.alongAxis(outcome.after())).isEqualTo(len("37 1/2 in"));
     }
 
     @Test
-    void marksTheRawShaftFromBothEndsBeforeAnythingIsCut() {
-        Operation mark = report(cut("37 1/2", seated("1/2"))).operations().get(0);
-        assertThat(mark.text(Units.INCH))
+    void aClubWithoutATargetIsStopped() {
+        Build build = Bench.withHead(seated(), Bench.head("8"));
+        StepOutcome outcome = take("37 1/2 in", build);
+        Finding stop = only(outcome);
+        assertThat(stop.code()).isEqualTo(LengthCode.NO_TARGET);
+        assertThat(stop.severity()).isEqualTo(Severity.STOP);
+        assertThat(stop.message(Units.INCH)).isEqualTo("the length plan has no length for club 8: say which");
+        assertThat(outcome.after()).isEqualTo(build);
+        assertThat(outcome.reports()).isEmpty();
+    }
+
+    @Test
+    void aTipThatIsNotSeatedIsStopped() {
+        StepOutcome outcome = take("37 1/2 in", Bench.club("7"));
+        assertThat(only(outcome).code()).isEqualTo(LengthCode.NOT_SEATED);
+        assertThat(outcome.after()).isEqualTo(Bench.club("7"));
+    }
+
+    /** S = L - 1/8 - 1 must be more than the insertion of 1 1/4: L of 2 3/8 leaves just none. */
+    @Test
+    void aTargetThatLeavesNoShaftIsStopped() {
+        Finding stop = only(take("2 3/8 in", seated()));
+        assertThat(stop.code()).isEqualTo(LengthCode.TARGET_TOO_SHORT);
+        assertThat(stop.message(Units.INCH))
                 .isEqualTo(
-                        "Mark the raw shaft, 39.000 in (39) long. Tip mark: 0.500 in (1/2) from the raw tip, which is 38.500 in"
-                                + " (38 1/2) from the raw butt. Butt mark, in pencil: 2.125 in (2 1/8) from the raw butt, which is 36.875 in"
-                                + " (36 7/8) from the raw tip. Between the marks: 36.375 in (36 3/8). Waste lies outside them.");
-        assertThat(mark.oneWay()).isTrue();
+                        "a playing length of 2.375 in (2 3/8) leaves no shaft above the insertion of 1.250 in (1 1/4)");
+        assertThat(take("2 25/64 in", seated()).findings()).isEmpty();
     }
 
-    /** A butt trim of the kerf is ground; none at all leaves only the grip to put on. */
+    /** 38 in of shaft, cap and height give 39 1/8 in at most: 40 in is 7/8 in too long. */
     @Test
-    void grindsWhatIsNoWiderThanTheKerfAndCutsNothingWhereNothingIsLeft() {
-        assertThat(instructions(report(cut("39 9/16", seated("1/2")))))
-                .containsExactly("MARK_OUT", "GRIND_BUTT", "FIT_GRIP", "MEASURE_LENGTH");
-        assertThat(instructions(report(cut("39 5/8", seated("1/2"))))).containsExactly("FIT_GRIP", "MEASURE_LENGTH");
-        assertThat(instructions(report(cut("39", seated("0"))))).doesNotContain("MARK_OUT");
-    }
-
-    @Test
-    void whatMustBeLeftIsRoundedUpAndWhatComesOffDown() {
-        CutToLength odd = report(cut("37.3333", seated(".3333")));
-        String cut = odd.operations().get(1).text(Units.INCH);
-        // S = 36.2083, so v = 34.9583, and U = 39 - .3333 - 36.2083 = 2.4584.
-        assertThat(cut).startsWith("Mark 34.959 in (under 34 31/32) up").contains("2.458 in (over 2 29/64) comes off");
-        assertThat(odd.operations().get(1).text(Units.METRIC))
-                .startsWith("Mark 888.0 mm (rounded up) up")
-                .contains("62.4 mm (rounded down) comes off");
-    }
-
-    @Test
-    void aShaftThatIsTooShortIsLeftWhole() {
-        StepOutcome outcome = cut("40", seated("1/2"));
-        assertThat(codes(outcome.findings())).containsExactly("SHAFT_TOO_SHORT");
-        assertThat(length(outcome.findings().get(0), "s")).isEqualTo(in("3/8"));
+    void aShaftTooShortIsStoppedWithNothingOffItsButt() {
+        Build build = seated();
+        StepOutcome outcome = take("40 in", build.withWork(build.work().withButtTrim(len("2 in"))));
+        Finding stop = only(outcome);
+        assertThat(stop.code()).isEqualTo(LengthCode.SHAFT_TOO_SHORT);
+        assertThat(stop.severity()).isEqualTo(Severity.STOP);
+        assertThat(stop.message(Units.INCH))
+                .startsWith(
+                        "the shaft is 0.875 in (7/8) too short for 40.000 in (40): with nothing off its butt the club"
+                                + " plays 39.125 in (39 1/8)");
         assertThat(outcome.after().work().buttTrim()).isEqualTo(Length.ZERO);
-        assertThat(report(outcome).longest()).isEqualTo(in("39 5/8"));
-        assertThatThrownBy(() -> report(outcome).sheet())
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("target");
+        CutToLength report = (CutToLength) outcome.reports().get(0);
+        assertThat(report.buttTrim()).isEqualTo(len("-7/8 in"));
+        assertThat(report.longest()).isEqualTo(PlayingLength.alongAxis(outcome.after()));
+        assertThat(report.operations())
+                .extracting(Operation::instruction)
+                .containsExactly(LengthInstruction.FIT_GRIP, LengthInstruction.MEASURE_LENGTH);
     }
 
     @Test
-    void whatCannotBeSaidIsSaid() {
-        assertThat(codes(cut("37", club("6", "M1", "mid")).findings())).containsExactly("NOT_SEATED");
-        assertThat(codes(cut("2 1/4", seated("1/2")).findings())).containsExactly("TARGET_TOO_SHORT");
-        LengthPlan other = new LengthPlan(List.of(new LengthTarget("9", in("36"), LengthMeasure.ALONG_AXIS)));
-        assertThat(codes(CutToLengthStep.to(other, KERF).take(seated("1/2")).findings()))
-                .containsExactly("NO_TARGET");
+    void everyCodeIsReachedAndEverySentenceFilled() {
+        List<StepOutcome> outcomes = List.of(
+                take("37 1/2 in", Bench.withHead(seated(), Bench.head("8"))),
+                take("37 1/2 in", Bench.club("7")),
+                take("1 in", seated()),
+                take("40 in", seated()),
+                take("37 1/2 in", seated()),
+                take("39 3/32 in", seated()));
+        Set<LengthCode> reached = EnumSet.noneOf(LengthCode.class);
+        Set<LengthInstruction> told = EnumSet.noneOf(LengthInstruction.class);
+        for (StepOutcome outcome : outcomes) {
+            for (Units units : Units.values()) {
+                for (Finding finding : outcome.findings()) {
+                    reached.add((LengthCode) finding.code());
+                    assertThat(finding.message(units)).doesNotContain("{", "}");
+                }
+                for (StepReport report : outcome.reports()) {
+                    report.operations().forEach(operation -> {
+                        told.add((LengthInstruction) operation.instruction());
+                        assertThat(operation.text(units)).doesNotContain("{", "}");
+                        assertThat(operation.checkFirst(units)).doesNotContain("{", "}");
+                        assertThat(operation.oneWay())
+                                .isEqualTo(operation.instruction() == LengthInstruction.CUT_BUTT
+                                        || operation.instruction() == LengthInstruction.GRIND_BUTT);
+                    });
+                }
+            }
+        }
+        assertThat(reached).containsExactly(LengthCode.values());
+        assertThat(told).containsExactly(LengthInstruction.values());
+    }
+
+    @Test
+    void playingLengthNeedsASeat() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PlayingLength.alongAxis(Bench.club("7")))
+                .withMessage("build must be seated, was " + Seat.APART);
+        Build build = Bench.club("7");
+        // Cap 1/8, shaft 39, 1/4 in short of the bottom, bottom 1 in up: 40 3/8 in.
+        assertThat(PlayingLength.alongAxis(build.withWork(build.work().withSeat(new Seat(len("1 in"), Stop.MARK)))))
+                .isEqualTo(len("40 3/8 in"));
+        assertThatNullPointerException()
+                .isThrownBy(() -> PlayingLength.alongAxis(null))
+                .withMessage("build must not be null");
+    }
+
+    @Test
+    void refusesBadArguments() {
+        assertThatNullPointerException()
+                .isThrownBy(() -> CutToLengthStep.to(null, KERF))
+                .withMessage("lengths must not be null");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> CutToLengthStep.to(plan("37 in"), len("-1 mm")))
+                .withMessage("kerf must not be negative, was -1 mm");
+        assertThatNullPointerException().isThrownBy(() -> take("37 in", null)).withMessage("build must not be null");
+        LengthTarget target = new LengthTarget("7", len("37 in"), LengthMeasure.ALONG_AXIS);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new LengthPlan(List.of(target, target)))
+                .withMessage("targets must name each one once, but has more than one of [7]");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new LengthPlan(List.of()))
+                .withMessage("targets must not be empty, was []");
+        assertThatNullPointerException()
+                .isThrownBy(() -> plan("37 in").target(null))
+                .withMessage("club must not be null");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> target.withLength(Length.ZERO))
+                .withMessage("length must be from 0.000001 mm to 3000 mm, was 0 mm");
+        assertThatNullPointerException()
+                .isThrownBy(() -> target.withMeasure(null))
+                .withMessage("measure must not be null");
+        assertThat(target.withClub("8").club()).isEqualTo("8");
+        assertThat(target.withLength(len("38 in")).length()).isEqualTo(len("38 in"));
+        assertThat(target.withMeasure(LengthMeasure.ALONG_AXIS)).isEqualTo(target);
     }
 }

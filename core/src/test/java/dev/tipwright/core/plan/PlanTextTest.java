@@ -65,9 +65,9 @@ class PlanTextTest {
     @Test
     void marksBeforeItCutsAndCutsTheButtLast() {
         String page = PlanText.plain(plan("7"), Units.INCH);
-        assertThat(page.indexOf("1.  Mark the raw shaft")).isPositive();
+        assertThat(page.indexOf("1.  Measure the raw shaft")).isPositive();
         assertThat(page.indexOf("2.  Mark 0.500 in (1/2) from the raw tip and cut"))
-                .isGreaterThan(page.indexOf("1.  Mark the raw shaft"));
+                .isGreaterThan(page.indexOf("1.  Measure the raw shaft"));
         assertThat(page.indexOf("3.  Mark ")).isGreaterThan(page.indexOf("2.  Mark "));
     }
 

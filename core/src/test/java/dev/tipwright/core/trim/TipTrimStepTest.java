@@ -1,221 +1,233 @@
 package dev.tipwright.core.trim;
 
-import static dev.tipwright.core.TradeBench.codes;
-import static dev.tipwright.core.TradeBench.grip;
-import static dev.tipwright.core.TradeBench.head;
-import static dev.tipwright.core.TradeBench.in;
-import static dev.tipwright.core.TradeBench.length;
-import static dev.tipwright.core.TradeBench.shaft;
+import static dev.tipwright.core.Bench.len;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
+import dev.tipwright.core.Bench;
 import dev.tipwright.core.club.Build;
-import dev.tipwright.core.club.Parts;
 import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.club.Stop;
+import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Severity;
-import dev.tipwright.core.part.Blank;
-import dev.tipwright.core.part.ClubKind;
-import dev.tipwright.core.part.Head;
-import dev.tipwright.core.part.Shaft;
-import dev.tipwright.core.part.ShaftMaterial;
-import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepOutcome;
+import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.BoreEnd;
-import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 
-/** Charts, corrections and what can be wrong with a trim, in sixteenths that a reader can add. */
+/** The step that trims tips: each finding it can make, with its words, and what it does to the work. */
 class TipTrimStepTest {
 
-    private static final Length KERF = in("1/16");
-
-    /** For heads whose bore bottoms an inch over the ground, as those of {@code TradeBench} do. */
+    private static final Length KERF = len("1/16 in");
+    /** Clubs 5 to 8, from 1/2 in by 1/2 in, for bores that bottom 1 in over the ground. */
     private static final TrimChart CHART =
-            TrimChart.stepped("mid", List.of("6", "7", "8"), in("1/2"), in("1/2"), in("1"));
+            TrimChart.stepped("mid", List.of("5", "6", "7", "8"), len("1/2 in"), len("1/2 in"), len("1 in"));
 
-    private static Build club(Head head) {
-        return Build.of(new Parts(head, shaft("M1", "mid"), grip()));
+    private static StepOutcome take(TrimChart chart, Build build) {
+        return TipTrimStep.by(chart, KERF).take(build);
     }
 
-    private static Build club(String label) {
-        return club(head(label, ClubKind.IRON, BoreEnd.FLAT));
+    private static Finding only(StepOutcome outcome) {
+        assertThat(outcome.findings()).hasSize(1);
+        return outcome.findings().get(0);
     }
 
-    private static Build higher(String label, String mouthToGround) {
-        Head head = head(label, ClubKind.IRON, BoreEnd.FLAT);
-        return club(head.withGeometry(head.geometry().withMouthToGround(in(mouthToGround))));
+    private static TipTrim report(StepOutcome outcome) {
+        return (TipTrim) outcome.reports().get(0);
     }
 
-    private static StepOutcome trim(Build build) {
-        return TipTrimStep.by(CHART, KERF).take(build);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"6, 1/2", "7, 1", "8, 1 1/2"})
-    void aHeadAsTheChartAssumesIsTrimmedByTheChart(String label, String trim) {
-        StepOutcome outcome = trim(club(label));
-        assertThat(outcome.after().work().tipTrim()).isEqualTo(in(trim));
-        assertThat(outcome.after().work().seat()).isEqualTo(new Seat(in("1 1/4"), Stop.BORE_BOTTOM));
+    /** The head of the bench sits just as the chart assumes: the chart's own value, and the tip goes to the bottom. */
+    @Test
+    void trimsByTheChartAndSeatsTheTip() {
+        StepOutcome outcome = take(CHART, Bench.club("7"));
         assertThat(outcome.findings()).isEmpty();
+        assertThat(outcome.after().work().tipTrim()).isEqualTo(len("1 1/2 in"));
+        assertThat(outcome.after().work().seat()).isEqualTo(new Seat(len("1 1/4 in"), Stop.BORE_BOTTOM));
+        assertThat(report(outcome).correction()).isEqualTo(Length.ZERO);
+        assertThat(outcome.after().parts()).isEqualTo(Bench.club("7").parts());
     }
 
-    /** Every kind of club is trimmed alike: what differs is in its chart and its bore. */
-    @ParameterizedTest
-    @EnumSource(ClubKind.class)
-    void anyKindOfClub(ClubKind kind) {
-        TrimChart chart = new TrimChart(List.of(new TrimChart.Row(kind.name(), "mid", in("1"))), in("1"));
-        for (BoreEnd end : List.of(BoreEnd.FLAT, BoreEnd.CONE)) {
-            StepOutcome outcome = TipTrimStep.by(chart, KERF).take(club(head(kind.name(), kind, end)));
-            assertThat(outcome.after().work().tipTrim()).isEqualTo(in("1"));
-        }
-        Build through = club(head(kind.name(), kind, BoreEnd.THROUGH));
-        StepOutcome unstopped = TipTrimStep.by(chart, KERF).take(through);
-        assertThat(codes(unstopped.findings())).containsExactly("NO_STOP");
-        assertThat(unstopped.reports()).isEmpty();
-        // On a mark at 1 in the tip ends a quarter inch higher than at the bottom, so it is trimmed so much more.
-        Build marked = through.withWork(through.work().withSeat(new Seat(in("1"), Stop.MARK)));
-        assertThat(TipTrimStep.by(chart, KERF).take(marked).after().work().tipTrim())
-                .isEqualTo(in("1 1/4"));
-    }
-
+    /** A chart for bores that bottom 3/4 in over the ground: this one bottoms 1/4 in higher, so 1/4 in more comes off. */
     @Test
-    void aClubTheChartDoesNotNameIsStoppedAndLeftUncut() {
-        for (Build build : List.of(
-                club("5"),
-                club("6").withParts(new Parts(head("6", ClubKind.IRON, BoreEnd.FLAT), shaft("S1", "short"), grip())))) {
-            StepOutcome outcome = trim(build);
-            assertThat(outcome.findings()).extracting(Finding::severity).containsExactly(Severity.STOP);
-            assertThat(codes(outcome.findings())).containsExactly("NOT_ON_CHART");
-            assertThat(outcome.after().work().tipTrim()).isEqualTo(Length.ZERO);
-            assertThat(outcome.reports()).isEmpty();
-        }
-        assertThat(trim(club("5")).findings().get(0).message(Units.INCH))
-                .contains("club 5 on blank mid")
-                .contains("ask the shaft's maker");
-    }
-
-    @Test
-    void aHigherBoreIsTrimmedMoreAndALowerOneLess() {
-        StepOutcome more = trim(higher("7", "2 17/32"));
-        assertThat(more.after().work().tipTrim()).isEqualTo(in("1 9/32"));
-        assertThat(more.findings().get(0).message(Units.INCH))
+    void correctsForABoreThatSitsHigher() {
+        StepOutcome outcome = take(CHART.withGroundReference(len("3/4 in")), Bench.club("7"));
+        assertThat(outcome.after().work().tipTrim()).isEqualTo(len("1 3/4 in"));
+        Finding note = only(outcome);
+        assertThat(note.code()).isEqualTo(TrimCode.BORE_CORRECTED);
+        assertThat(note.severity()).isEqualTo(Severity.NOTE);
+        assertThat(note.message(Units.INCH))
                 .isEqualTo(
-                        "the tip will end 1.281 in (1 9/32) over the ground where the chart assumes 1.000 in (1): it is trimmed"
-                                + " 0.281 in (9/32) more than the chart's 1.000 in (1)");
-        StepOutcome less = trim(higher("7", "2 1/8"));
-        assertThat(less.after().work().tipTrim()).isEqualTo(in("7/8"));
-        assertThat(less.findings().get(0).message(Units.INCH)).contains("it is trimmed 0.125 in (1/8) less than");
+                        "the tip's end will stand 1.000 in (1) over the ground where the chart assumes 0.750 in (3/4):"
+                                + " the chart's 1.500 in (1 1/2) is corrected by 0.250 in (1/4)");
+    }
+
+    /** A mark 1/4 in short of the bottom lifts the tip as a higher bore would. */
+    @Test
+    void correctsForATipThatStopsShortOfTheBottom() {
+        Build build = Bench.club("7");
+        Build marked = build.withWork(build.work().withSeat(new Seat(len("1 in"), Stop.MARK)));
+        StepOutcome outcome = take(CHART, marked);
+        assertThat(outcome.after().work().tipTrim()).isEqualTo(len("1 3/4 in"));
+        assertThat(outcome.after().work().seat()).isEqualTo(marked.work().seat());
+        assertThat(only(outcome).message(Units.INCH)).startsWith("the tip's end will stand 1.250 in");
+    }
+
+    /** 1/2 in off the chart for a bore 3/4 in lower than assumed: -1/4 in, which is said and not cut. */
+    @Test
+    void aNegativeTrimIsSaidAndNeverClamped() {
+        Build build = Bench.club("5");
+        Build trimmed = build.withWork(build.work().withTipTrim(len("1 in")));
+        StepOutcome outcome = take(CHART.withGroundReference(len("1 3/4 in")), trimmed);
+        assertThat(report(outcome).trim()).isEqualTo(len("-1/4 in"));
+        assertThat(report(outcome).operations()).isEmpty();
+        assertThat(outcome.after().work().tipTrim()).as("left untrimmed").isEqualTo(Length.ZERO);
+        assertThat(outcome.findings())
+                .extracting(Finding::code)
+                .containsExactly(TrimCode.BORE_CORRECTED, TrimCode.CANNOT_TRIM);
+        Finding cannot = outcome.findings().get(1);
+        assertThat(cannot.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(cannot.message(Units.METRIC)).startsWith("the trim comes to -6.4 mm, which cannot be cut");
     }
 
     @Test
-    void aCorrectionWithinItsDoubtIsMadeAndSaidToBeInDoubt() {
-        TipTrimStep step = TipTrimStep.by(CHART, KERF).withDoubt(in("1/32"));
-        StepOutcome outcome = step.take(higher("7", "2 9/32"));
-        assertThat(codes(outcome.findings())).containsExactly("CORRECTION_IN_DOUBT");
-        assertThat(outcome.findings().get(0).severity()).isEqualTo(Severity.NOTE);
-        assertThat(length(outcome.findings().get(0), "u")).isEqualTo(in("1/32"));
-        assertThat(outcome.after().work().tipTrim()).isEqualTo(in("1 1/32"));
-        assertThat(codes(step.take(higher("7", "2 19/64")).findings())).containsExactly("BORE_CORRECTED");
-        assertThat(codes(step.take(club("7")).findings())).isEmpty();
-    }
-
-    @Test
-    void aNegativeTrimIsFoundAndNeverClamped() {
-        StepOutcome outcome = trim(higher("6", "1 5/8"));
-        assertThat(codes(outcome.findings())).containsExactly("BORE_CORRECTED", "CANNOT_TRIM");
+    void aClubNotOnTheChartIsStopped() {
+        StepOutcome outcome = take(CHART, Bench.club("9"));
+        Finding stop = only(outcome);
+        assertThat(stop.code()).isEqualTo(TrimCode.NOT_ON_CHART);
+        assertThat(stop.severity()).isEqualTo(Severity.STOP);
+        assertThat(stop.message(Units.INCH))
+                .isEqualTo(
+                        "the chart has no trim for club 9 on blank mid, so its tip is left untrimmed here: ask the shaft's maker,"
+                                + " and do not cut this shaft before");
+        assertThat(outcome.reports()).isEmpty();
         assertThat(outcome.after().work().tipTrim()).isEqualTo(Length.ZERO);
-        TipTrim trim = (TipTrim) outcome.reports().get(0);
-        assertThat(trim.trim()).isEqualTo(in("1/8").negated());
-        assertThat(trim.offcut()).isEqualTo(Length.ZERO);
-        assertThat(trim.operations()).isEmpty();
-        assertThat(length(outcome.findings().get(1), "T")).isEqualTo(in("1/8").negated());
     }
 
     @Test
-    void aTrimNoWiderThanTheKerfIsGroundAndAWiderOneCut() {
-        assertThat(instruction("1/16")).isEqualTo("GRIND_TIP");
-        assertThat(instruction("5/64")).isEqualTo("CUT_TIP");
-        assertThat(new TipTrim(Length.ZERO, in("1"), in("1"), in("1"), in("1"), KERF).operations())
-                .isEmpty();
+    void aThroughBoreWithoutAStopIsStopped() {
+        Build build = Bench.club("7");
+        Build through = Bench.withHead(build, build.parts().head().withBore(Bench.bore(BoreEnd.THROUGH)));
+        StepOutcome outcome = take(CHART, through);
+        Finding stop = only(outcome);
+        assertThat(stop.code()).isEqualTo(TrimCode.NO_STOP);
+        assertThat(stop.severity()).isEqualTo(Severity.STOP);
+        assertThat(outcome.after()).isEqualTo(through);
+        // With a mark the same club is trimmed.
+        Build marked = through.withWork(Work.NONE.withSeat(new Seat(len("1 1/4 in"), Stop.MARK)));
+        assertThat(take(CHART, marked).findings()).isEmpty();
     }
 
-    private static String instruction(String chart) {
-        List<Operation> operations =
-                new TipTrim(in(chart), in("1"), in("1 1/4"), in("1 1/4"), in("1"), KERF).operations();
-        assertThat(operations).hasSize(1).allMatch(Operation::oneWay);
-        return operations.get(0).instruction().name();
-    }
-
-    /** The blank is parallel for 8 in and was read as far: 6 3/4 in of trim and 1 1/4 in of insertion just go. */
+    /** Of 39 in, 38 in of butt trim leave 1 in: 1 1/2 in of trim and 1 1/4 in of insertion do not fit. */
     @Test
-    void theParallelSectionAndWhatWasReadAreLimits() {
-        assertThat(codes(byHand("6 3/4"))).isEmpty();
-        assertThat(codes(byHand("6 13/16"))).containsExactly("TIP_NOT_READ", "PAST_PARALLEL");
-        Shaft taper = shaft("W1", "mid").withBlank(new Blank("mid", Length.ZERO, ShaftMaterial.STEEL));
-        Build build = Build.of(new Parts(head("6", ClubKind.WEDGE, BoreEnd.FLAT), taper, grip()));
-        assertThat(codes(TipTrimStep.by(row("6 3/4"), KERF).take(build).findings()))
-                .isEmpty();
+    void aShaftTooShortIsStoppedAndLeftAsItWas() {
+        Build build = Bench.club("7");
+        Build stub = build.withWork(build.work().withButtTrim(len("36 1/4 in")));
+        StepOutcome outcome = take(CHART, stub);
+        Finding stop = only(outcome);
+        assertThat(stop.code()).isEqualTo(TrimCode.SHAFT_TOO_SHORT);
+        assertThat(stop.message(Units.INCH))
+                .isEqualTo("a trim of 1.500 in (1 1/2) leaves nothing of a shaft 39.000 in (39) long");
+        assertThat(outcome.after().work().tipTrim()).isEqualTo(Length.ZERO);
+        Build justEnough = build.withWork(build.work().withButtTrim(len("36 15/64 in")));
+        assertThat(take(CHART, justEnough).findings()).isEmpty();
     }
 
-    /** 39 in of shaft less 1 1/4 in of insertion are 37 3/4 in. */
+    /** Read for 2 1/2 in only; 1 1/2 in of trim and 1 1/4 in of insertion need 2 3/4 in. */
     @Test
-    void somethingMustBeLeftOfTheShaft() {
-        assertThat(codes(byHand("37 3/4"))).containsExactly("SHAFT_TOO_SHORT");
-        assertThat(codes(byHand("37 11/16"))).doesNotContain("SHAFT_TOO_SHORT");
+    void aTipNotReadFarEnoughIsStopped() {
+        Build build = Bench.club("7");
+        Build unread = Bench.withShaft(
+                build,
+                build.parts()
+                        .shaft()
+                        .withSection(build.parts()
+                                .shaft()
+                                .section()
+                                .withOutside(build.parts()
+                                        .shaft()
+                                        .section()
+                                        .outside()
+                                        .endedAt(len("2 1/2 in")))));
+        Finding stop = only(take(CHART, unread));
+        assertThat(stop.code()).isEqualTo(TrimCode.TIP_NOT_READ);
+        assertThat(stop.severity()).isEqualTo(Severity.STOP);
+        assertThat(stop.message(Units.INCH)).startsWith("the tip was measured only to 2.500 in (2 1/2), short of");
     }
 
-    private static TrimChart row(String trim) {
-        return new TrimChart(List.of(new TrimChart.Row("6", "mid", in(trim))), in("1"));
-    }
-
-    private static List<Finding> byHand(String trim) {
-        return TipTrimStep.by(row(trim), KERF).take(club("6")).findings();
-    }
-
-    /** .355 in at the tip and .381 in four inches up is .0065 in an inch: after an inch and a half of trim, .36475 in. */
+    /** Parallel for 2 1/2 in only; nothing is said of a blank whose parallel section is not given. */
     @Test
-    void aTrimmedTaperTipIsWider() {
-        Shaft taper = shaft("W1", "mid").withBlank(new Blank("mid", Length.ZERO, ShaftMaterial.STEEL));
-        DiameterProfile outside =
-                DiameterProfile.of(List.of(Station.of(Length.ZERO, in(".355")), Station.of(in("4"), in(".381"))));
-        taper = taper.withSection(taper.section().withOutside(outside));
-        Build build = Build.of(new Parts(head("8", ClubKind.WEDGE, BoreEnd.FLAT), taper, grip()));
-        Build after = trim(build).after();
-        assertThat(after.trimmedTip().diameterAt(Length.ZERO)).isEqualTo(in(".36475"));
-        assertThat(build.trimmedTip().diameterAt(Length.ZERO)).isEqualTo(in(".355"));
+    void aTrimPastTheParallelSectionIsACaution() {
+        Build build = Bench.club("7");
+        Finding caution = only(take(CHART, withParallel(build, "2 1/2 in")));
+        assertThat(caution.code()).isEqualTo(TrimCode.PAST_PARALLEL);
+        assertThat(caution.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(caution.message(Units.INCH)).contains("past the parallel section, 2.500 in (2 1/2) long");
+        assertThat(take(CHART, withParallel(build, "2 3/4 in")).findings()).isEmpty();
+        assertThat(take(CHART, withParallel(build, "0 in")).findings()).isEmpty();
+    }
+
+    private static Build withParallel(Build build, String parallel) {
+        return Bench.withShaft(
+                build,
+                build.parts().shaft().withBlank(build.parts().shaft().blank().withParallelTip(len(parallel))));
+    }
+
+    /** Every code is reached, and every sentence of finding and operation is filled in both units. */
+    @Test
+    void everyCodeIsReachedAndEverySentenceFilled() {
+        Build build = Bench.club("7");
+        Build through = Bench.withHead(build, build.parts().head().withBore(Bench.bore(BoreEnd.THROUGH)));
+        List<StepOutcome> outcomes = List.of(
+                take(CHART, Bench.club("9")),
+                take(CHART, through),
+                TipTrimStep.by(CHART.withGroundReference(len("3/4 in")), KERF)
+                        .withDoubt(len("1/4 in"))
+                        .take(build),
+                take(CHART.withGroundReference(len("6 in")), build),
+                take(CHART, build.withWork(build.work().withButtTrim(len("38 in")))),
+                take(CHART, withParallel(build, "2 in")),
+                take(TrimChart.stepped("mid", List.of("7"), len("12 in"), Length.ZERO, len("1 in")), build),
+                take(TrimChart.stepped("mid", List.of("7"), KERF, Length.ZERO, len("1 in")), build));
+        Set<TrimCode> reached = EnumSet.noneOf(TrimCode.class);
+        Set<TrimInstruction> told = EnumSet.noneOf(TrimInstruction.class);
+        for (StepOutcome outcome : outcomes) {
+            for (Units units : Units.values()) {
+                for (Finding finding : outcome.findings()) {
+                    reached.add((TrimCode) finding.code());
+                    assertThat(finding.message(units)).doesNotContain("{", "}");
+                }
+                for (StepReport report : outcome.reports()) {
+                    report.operations().forEach(operation -> {
+                        told.add((TrimInstruction) operation.instruction());
+                        assertThat(operation.oneWay()).isTrue();
+                        assertThat(operation.text(units)).doesNotContain("{", "}");
+                        assertThat(operation.checkFirst(units)).doesNotContain("{", "}");
+                    });
+                }
+            }
+        }
+        assertThat(reached).containsExactly(TrimCode.values());
+        assertThat(told).containsExactly(TrimInstruction.values());
     }
 
     @Test
-    void aChartMayHaveSeveralBlanksAndEachClubOnceOnEach() {
-        TrimChart.Row mid = new TrimChart.Row("8", "mid", in("1 1/2"));
-        TrimChart.Row shorter = new TrimChart.Row("8", "short", Length.ZERO);
-        TrimChart chart = new TrimChart(List.of(mid, shorter), in("1"));
-        assertThat(chart.trim("8", "mid")).contains(in("1 1/2"));
-        assertThat(chart.trim("8", "short")).contains(Length.ZERO);
-        assertThat(chart.trim("8", "long")).isEqualTo(Optional.empty());
-        assertThatThrownBy(() -> new TrimChart(List.of(mid, mid), in("1")))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("rows must name each one once");
-    }
-
-    @Test
-    void thePrintedTrimIsNeverMoreThanTheTrim() {
-        TipTrim odd = new TipTrim(in(".3339"), in("1"), in("1 1/4"), in("1 1/4"), in("1"), KERF);
-        assertThat(odd.operations().get(0).text(Units.INCH)).startsWith("Mark 0.333 in (over 21/64) from the raw tip");
-        assertThat(odd.operations().get(0).text(Units.METRIC)).startsWith("Mark 8.4 mm (rounded down) from");
-        assertThat(odd.operations().get(0).checkFirst(Units.INCH)).contains("unless it reads 0.333 in (over 21/64)");
-        assertThat(odd.working().text(Units.INCH)).contains("chart + (G + B - i) - G_ref");
-        assertThat(odd.cautions()).isNotEmpty();
-        assertThat(odd.headline()).hasSize(3);
+    void refusesBadArguments() {
+        assertThatNullPointerException()
+                .isThrownBy(() -> TipTrimStep.by(null, KERF))
+                .withMessage("chart must not be null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> TipTrimStep.by(CHART, null))
+                .withMessage("kerf must not be null");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TipTrimStep.by(CHART, len("-1 mm")))
+                .withMessage("kerf must not be negative, was -1 mm");
+        assertThatNullPointerException().isThrownBy(() -> take(CHART, null)).withMessage("build must not be null");
     }
 }

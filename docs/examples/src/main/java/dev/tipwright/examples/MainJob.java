@@ -1,16 +1,20 @@
 package dev.tipwright.examples;
 
 import dev.tipwright.core.length.CutToLengthStep;
+import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.PlanText;
+import dev.tipwright.core.plan.SetReview;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.examples.read.Job;
 import dev.tipwright.examples.read.JobFolder;
+import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFitStep;
 import dev.tipwright.swingweight.ShaftReview;
+import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -86,12 +90,19 @@ public final class MainJob {
             err.println(input.problems().size() + " to put right; nothing was planned.");
             return PROBLEMS;
         }
-        JobPlan plan = plan(input.job().get());
-        String page = PlanText.plain(plan, arguments.units());
+        Job job = input.job().get();
+        JobPlan plan = plan(job);
+        Units units = arguments.units();
+        String page = job.bench()
+                .map(bench -> PlanText.plain(plan, units, bench))
+                .orElseGet(() -> PlanText.plain(plan, units));
         if (arguments.output().isPresent()) {
+            String markdown = job.bench()
+                    .map(bench -> PlanText.markdown(plan, units, bench))
+                    .orElseGet(() -> PlanText.markdown(plan, units));
             Path folder = Files.createDirectories(Path.of(arguments.output().get()));
             Files.writeString(folder.resolve("plan.txt"), page);
-            Files.writeString(folder.resolve("plan.md"), PlanText.markdown(plan, arguments.units()));
+            Files.writeString(folder.resolve("plan.md"), markdown);
         }
         out.print(page);
         return PLANNED;
@@ -124,7 +135,16 @@ public final class MainJob {
                         TipFitStep.with(job.fit()),
                         CutToLengthStep.to(job.lengths(), job.kerf()),
                         SwingWeightStep.towards(job.swingWeights(), job.tipWeights()))
-                .reviewedBy(new StockReview(), new ShaftReview())
+                .reviewedBy(reviews(job).toArray(SetReview[]::new))
                 .plan(job.clubs());
+    }
+
+    /** What looks at the whole set; where instruments are named, at how sure its numbers are too. */
+    private static List<SetReview> reviews(Job job) {
+        List<SetReview> reviews = new ArrayList<>(List.of(new StockReview(), new ShaftReview()));
+        job.bench()
+                .ifPresent(bench -> reviews.addAll(
+                        List.of(new LengthDoubt(bench), new FitDoubt(bench, job.fit()), new SwingWeightDoubt(bench))));
+        return reviews;
     }
 }

@@ -90,13 +90,16 @@ import dev.tipwright.core.quantity.Area;
 import dev.tipwright.core.quantity.BendingStiffness;
 import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Force;
 import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.LineDensity;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Notation;
+import dev.tipwright.core.quantity.Speed;
 import dev.tipwright.core.quantity.Stress;
+import dev.tipwright.core.quantity.Torque;
 import dev.tipwright.core.quantity.Volume;
 import dev.tipwright.core.trim.TipTrim;
 import dev.tipwright.core.trim.TipTrimStep;
@@ -107,9 +110,31 @@ import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFit;
 import dev.tipwright.fitcheck.TipFitStep;
+import dev.tipwright.fitcheck.bond.Bond;
+import dev.tipwright.fitcheck.bond.BondLimits;
+import dev.tipwright.fitcheck.bond.ShearLag;
+import dev.tipwright.fitcheck.bond.Tube;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.limits.FitClass;
+import dev.tipwright.fitcheck.limits.Lean;
+import dev.tipwright.fitcheck.limits.SizeLimits;
+import dev.tipwright.fitcheck.other.BoreOpening;
+import dev.tipwright.fitcheck.other.Drill;
+import dev.tipwright.fitcheck.other.Margin;
+import dev.tipwright.fitcheck.other.ShimFit;
+import dev.tipwright.fitcheck.other.WayToFit;
+import dev.tipwright.fitcheck.taper.KnownTip;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.NextMeasurement;
+import dev.tipwright.fitcheck.taper.PassRate;
+import dev.tipwright.fitcheck.taper.Stage;
+import dev.tipwright.fitcheck.taper.StageTable;
+import dev.tipwright.fitcheck.taper.StagedTip;
+import dev.tipwright.fitcheck.taper.StockLeft;
+import dev.tipwright.fitcheck.taper.StockRange;
+import dev.tipwright.fitcheck.taper.StopReading;
+import dev.tipwright.fitcheck.taper.StopReport;
 import dev.tipwright.fitcheck.taper.TipSection;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.ShaftReview;
@@ -145,6 +170,36 @@ public final class Samples {
             Map.entry("designation", "D2"),
             Map.entry("clearance", in(".004")),
             Map.entry("read", in("2")),
+            Map.entry("pass", in(".001")),
+            Map.entry("tolerance", in("1/64")),
+            Map.entry("depthTolerance", in("1/64")),
+            Map.entry("caliperTolerance", in(".0002")),
+            Map.entry("Tube.outside", in(".35")),
+            Map.entry("Tube.inside", in(".2")),
+            Map.entry(
+                    "ShearLag.hosel",
+                    new Tube(in(".53"), in(".37"), Stress.ofGigapascals(200), Stress.ofGigapascals(80))),
+            Map.entry("Drill.diameter", in(".368")),
+            Map.entry("cutter", in(".368")),
+            Map.entry("oversize", Reading.measured(in(".002"))),
+            Map.entry("loosest", in(".006")),
+            Map.entry("ShimFit.tip", DiameterProfile.cylinder(in(".34"), in("8"))),
+            Map.entry("ShimFit.least", in(".004")),
+            Map.entry("ShimFit.greatest", in(".005")),
+            Map.entry("walls", List.of(in(".003"))),
+            Map.entry("Bond.beads", Optional.of(in(".002"))),
+            Map.entry("nominal", Length.ofMillimetres(10)),
+            Map.entry("SizeLimits.least", in(".354")),
+            Map.entry("SizeLimits.of.tolerance", in(".001")),
+            Map.entry("FitClass.leastClearance", in(".003")),
+            Map.entry("Lean.lowerAt", Length.ZERO),
+            Map.entry("place", in("1.25")),
+            Map.entry("StopReading.insertion", Optional.of(in("1/2"))),
+            Map.entry("StopReading.ofDepth.insertion", in("1/2")),
+            Map.entry("StockRange.least", in(".004")),
+            Map.entry("PassRate.least", in(".0008")),
+            Map.entry("StagedTip.finished", finishedTip()),
+            Map.entry("StockLeft.least", Optional.of(in(".004"))),
             Map.entry("outside", in("1.05")),
             Map.entry("boreDepth", in("1.25")),
             Map.entry("ClubSet.label", "6"),
@@ -171,6 +226,10 @@ public final class Samples {
             Map.entry("Station.least", in(".3")));
 
     private Samples() {}
+
+    private static DiameterProfile finishedTip() {
+        return DiameterProfile.of(Station.of(Length.ZERO, in(".351")), Station.of(in("1.25"), in(".359")));
+    }
 
     static {
         quantities();
@@ -526,9 +585,55 @@ public final class Samples {
         put(Clearance.class, Clearance.of(section.outside(), bore, in("1.25")));
         put(MaterialRemoval.class, MaterialRemoval.of(section, bore, in("1.25"), in(".004")));
         put(TipFit.class, TipFit.of(section, bore, in("1.25"), in(".004")));
+        StagedTip staged =
+                new StagedTip(section.outside(), get(MaterialRemoval.class).profile(), bore, in("1.25"));
+        put(StagedTip.class, staged);
+        put(Stage.class, staged.stage(in(".005")));
+        put("java.util.List<" + Stage.class.getName() + ">", List.of(get(Stage.class)));
+        put(StockLeft.class, staged.stock(in("1/2"), in("1/64")));
+        put(StageTable.class, StageTable.of(staged, in(".001")));
+        StopReading stop = StopReading.ofDepth(in("1/2")).withMarks(List.of(in("1/4")));
+        put(StopReading.class, stop);
+        put(KnownTip.class, KnownTip.of(bore, stop, in("1/64"), in(".0002")));
+        put(StockRange.class, new StockRange(in(".004"), in(".005")));
+        put("java.util.Optional<" + StockRange.class.getName() + ">", Optional.of(get(StockRange.class)));
+        put("java.util.Optional<" + StockLeft.class.getName() + ">", Optional.of(get(StockLeft.class)));
+        put(PassRate.class, new PassRate(in(".0008"), in(".0012")));
+        put("java.util.List<" + Length.class.getName() + ">", List.of(in("1/4")));
+        put(StopReport.class, StopReport.of(staged, stop, in(".004"), in("1/64"), in(".0002")));
+        put(
+                "java.util.Optional<" + NextMeasurement.class.getName() + ">",
+                Optional.of(get(StageTable.class).next(get(StockLeft.class))));
+        put(NextMeasurement.class, get(StageTable.class).next(get(StockLeft.class)));
+        others(section, bore);
+        put(SizeLimits.class, new SizeLimits(in(".354"), in(".356")));
+        put(FitClass.class, new FitClass(in(".003"), in(".005")));
+        put(Lean.class, Lean.of(get(MaterialRemoval.class).profile(), bore, in("1.25")));
         put("java.util.Optional<" + Mass.class.getName() + ">", Optional.of(Mass.ofGrams(4)));
         put("java.util.Optional<" + Length.class.getName() + ">", Optional.of(in(".08")));
         put("java.util.Optional<java.lang.Double>", Optional.of(0.8));
+    }
+
+    private static void others(TipSection section, Bore bore) {
+        put(Drill.class, new Drill(Drill.Series.LETTER, "U", in(".368")));
+        BoreOpening opening = BoreOpening.of(bore, in(".530"), in(".368"), Reading.measured(in(".002")));
+        put(BoreOpening.class, opening);
+        DiameterProfile finished = get(MaterialRemoval.class).profile();
+        put(ShimFit.class, ShimFit.of(finished, bore, in("1.25"), in(".001"), in(".002"), List.of(in(".001"))));
+        Margin margin = new Margin(Margin.What.HOSEL_WALL, in(".08"), Reading.measured(in(".07")));
+        put(Margin.class, margin);
+        put("java.util.List<" + Margin.class.getName() + ">", List.of(margin));
+        WayToFit way = new WayToFit(WayToFit.Way.OPEN_BORE, true, List.of(margin));
+        put(WayToFit.class, way);
+        put("java.util.List<" + WayToFit.class.getName() + ">", List.of(way));
+        put(Force.class, Force.ofNewtons(2000));
+        put(Torque.class, Torque.ofNewtonMetres(12));
+        put(Speed.class, Speed.ofMetresPerSecond(40));
+        put(Tube.class, new Tube(in(".35"), in(".2"), Stress.ofGigapascals(100), Stress.ofGigapascals(10)));
+        put(ShearLag.class, new ShearLag(0.3, 6.5, 2.1));
+        put(Bond.class, Bond.of(section.outside().widenedBy(in("-.03")), bore, in("1.25")));
+        put(BondLimits.class, BondLimits.UNKNOWN);
+        readings(Stress.class);
     }
 
     private static void weights() {

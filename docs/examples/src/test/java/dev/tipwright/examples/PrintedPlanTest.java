@@ -234,6 +234,8 @@ class PrintedPlanTest {
         double step = Math.pow(10, -decimals);
         double give = value.give() * scale + 1e-9;
         double over = Double.parseDouble(digits) - value.value() * scale;
+        // To as many decimals as the independent value has, the digits must be the same.
+        boolean sameDigits = scale == 1 && value.decimals() == decimals && value.give() > 0;
         boolean near = switch (value.way()) {
             case NEAREST -> sameDigits ? Math.abs(over) < 1e-9 : Math.abs(over) <= 0.5 * step + give;
             case DOWN -> over <= give && over > -step - give;

@@ -8,10 +8,7 @@ import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * A tip as it stands: its outside, its finish and its wall.
@@ -86,14 +83,7 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
         Polyline finish = finishOver(length);
         Polyline least = outsideOver(length, Polyline.Diameter.LEAST).plus(finish, -2);
         Polyline greatest = outsideOver(length, Polyline.Diameter.GREATEST).plus(finish, -2);
-        List<Station> bare = new ArrayList<>();
-        for (int i = 0; i < least.size(); i++) {
-            bare.add(new Station(
-                    Length.ofMillimetres(least.at(i)),
-                    Length.ofMillimetres(least.value(i)),
-                    Length.ofMillimetres(greatest.value(i))));
-        }
-        return DiameterProfile.of(bare);
+        return DiameterProfile.of(Rounded.stations(least, greatest));
     }
 
     Polyline outsideOver(double length, Polyline.Diameter which) {

@@ -252,9 +252,9 @@ public final class Page {
     private static void markdown(Table table, StringBuilder text) {
         boolean head = true;
         for (List<String> row : table.rows()) {
-            text.append("| ")
-                    .append(String.join(" | ", row.stream().map(Page::escaped).toList()))
-                    .append(" |\n");
+            text.append('|');
+            row.forEach(cell -> text.append(' ').append(escaped(cell)).append(" |"));
+            text.append('\n');
             if (head) {
                 text.append("|---").append("|---:".repeat(row.size() - 1)).append("|\n");
                 head = false;
