@@ -30,6 +30,9 @@ module dev.tipwright.core {
     exports dev.tipwright.core.internal.shape to
             dev.tipwright.fitcheck,
             dev.tipwright.swingweight;
+    exports dev.tipwright.core.internal.svg to
+            dev.tipwright.fitcheck,
+            dev.tipwright.swingweight;
     exports dev.tipwright.core.internal.text to
             dev.tipwright.fitcheck,
             dev.tipwright.swingweight;

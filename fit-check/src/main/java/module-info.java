@@ -4,6 +4,7 @@ module dev.tipwright.fitcheck {
 
     exports dev.tipwright.fitcheck;
     exports dev.tipwright.fitcheck.bond;
+    exports dev.tipwright.fitcheck.draw;
     exports dev.tipwright.fitcheck.insert;
     exports dev.tipwright.fitcheck.limits;
     exports dev.tipwright.fitcheck.other;

@@ -8,6 +8,8 @@ public enum FitCode implements FindingCode {
     NO_STOP("the bore goes through and nothing stops the tip: set a mark or a stop at the wanted insertion first"),
     /** The tip was not measured far enough up. */
     TIP_NOT_READ("the trimmed tip was measured only {z} up, short of the insertion of {i}: measure further up"),
+    /** The finish cannot be as thick as it was read. */
+    FINISH_TOO_THICK("the finish was read as thick as the tip itself: measure finish and tip again"),
     /** The bore is narrower than the clearance that is wanted in it. */
     BORE_TOO_NARROW("a clearance of {w} leaves no tip in a bore of {D}"),
     /** The untouched tip stops in the chamfer. */
@@ -16,6 +18,10 @@ public enum FitCode implements FindingCode {
     STOPS_ON_THE_WAY("untouched, the tip goes in {i0} and binds {z} up from its end; with its finish off, {i1}"),
     /** No structure has to come off. */
     ENTERS("with its finish off the tip goes in all the way; nothing of its structure has to come off"),
+    /** Bare, the tip goes in, but tighter than wanted. */
+    ENTERS_TIGHT(
+            "with its finish off the tip goes in all the way, but tighter than the {w} that is wanted: some structure has to"
+                    + " come off all the same"),
     /** Bare, the tip is looser than wanted. */
     LOOSE(
             "bare, the tip has {c} of clearance at its tightest where {w} is wanted: a shim or another blank, not more adhesive"),

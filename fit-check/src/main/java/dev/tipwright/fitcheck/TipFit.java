@@ -2,16 +2,20 @@ package dev.tipwright.fitcheck;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Caution;
+import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.mass.ProfileVolume;
+import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.fitcheck.insert.Chamfer;
@@ -24,6 +28,7 @@ import dev.tipwright.fitcheck.taper.StagedTip;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a tip fits its bore and what it takes to make it seat: the report of {@link TipFitStep}.
@@ -199,28 +204,124 @@ public record TipFit(
 
     @Override
     public Working working() {
-        Length room = bore.profile().diameterAt(insertion);
-        Length outside = tip.outside().diameterAt(Length.ZERO);
+        List<Working.Line> lines = new ArrayList<>();
+        contact(lines, "i0", "r0", "untouched", tip.outside(), untouched);
+        contact(lines, "i1", "r1", "with the finish off", tip.stripped(), bare);
+        endOfTip(lines);
+        seatedLine(lines);
+        wallLeft(lines);
+        volumes(lines);
+        return new Working("Tip in bore", lines);
+    }
+
+    /** A first contact is found by search: the equation it solves, the answer, and what is left of the equation there. */
+    private void contact(
+            List<Working.Line> lines, String i, String r, String how, DiameterProfile shape, FirstContact contact) {
+        Term insertion = Term.fine(i, "first contact, " + how, contact.insertion());
+        if (contact.kind() == FirstContact.Kind.CLEARS) {
+            lines.add(new Working.Line(
+                    insertion,
+                    "B",
+                    List.of(Term.fine("B", "bore depth: nothing stops the tip before", bore.depth())),
+                    Source.assumption("a tip goes in until it meets the bore")));
+            return;
+        }
+        Term up = Term.fine("z", "up the tip, where it meets", contact.tipStation());
+        lines.add(new Working.Line(
+                insertion,
+                "y + z",
+                List.of(Term.fine("y", "down the bore, where it meets", contact.boreStation()), up),
+                Source.assumption("the least y + z at which D(y) - d(z) is no longer above zero, by search")));
+        Length around = bore.profile().diameterAt(contact.boreStation());
+        Length inside = shape.diameterAt(contact.tipStation());
+        lines.add(new Working.Line(
+                Term.fine(r, "residual: zero where they touch, else the size of a step", around.minus(inside)),
+                "D - d",
+                List.of(Term.fine("D", "bore there", around), Term.fine("d", "tip there", inside)),
+                Source.assumption("touching is not interference")));
+    }
+
+    private void endOfTip(List<Working.Line> lines) {
         Length finish = tip.finish().thickness().at(tip.trimmed());
-        Length finished = removal.finished().get(0).mean();
-        Term f = Term.fine("f", "finished diameter at the end of the tip", finished);
-        return new Working(
-                "Tip in bore, at the end of the tip",
+        Length outside = Extremes.widestEnd(tip.outside());
+        Term d = Term.fine("d", "diameter over the finish", outside);
+        Term p = Term.fine("p", "finish, radial", finish);
+        Term f = Term.fine(
+                "f",
+                "finished diameter at the end of the tip",
+                removal.finished().get(0).mean());
+        lines.add(new Working.Line(
+                f,
+                "min(d - 2 * p, D - w)",
                 List.of(
-                        new Working.Line(
-                                f,
-                                "min(d - 2 p, D - w)",
-                                List.of(
-                                        Term.fine("d", "diameter over the finish", outside),
-                                        Term.fine("p", "finish, radial", finish),
-                                        Term.fine("D", "bore at the insertion", room),
-                                        Term.fine("w", "wanted clearance", clearance)),
-                                Source.assumption("the finish is stripped, and the bore leaves the wanted clearance")),
-                        new Working.Line(
-                                Term.fine("e", "stock on the diameter", removal.stockAtEnd()),
-                                "d - f",
-                                List.of(Term.fine("d", "diameter over the finish", outside), f),
-                                Source.assumption("what comes off is what was there less what is left"))));
+                        d,
+                        p,
+                        Term.fine("D", "narrowest bore down to the insertion", Extremes.narrowest(bore, insertion)),
+                        Term.fine("w", "wanted clearance", clearance)),
+                Source.assumption("the finish is stripped, and the bore leaves the wanted clearance")));
+        Term e = Term.fine("e", "stock on the diameter", removal.stockAtEnd());
+        lines.add(new Working.Line(
+                e, "d - f", List.of(d, f), Source.assumption("what comes off is what was there less what is left")));
+        lines.add(new Working.Line(
+                Term.fine("es", "of it structure", removal.structureAtEnd()),
+                "e - 2 * p",
+                List.of(e, p),
+                Source.assumption("the finish comes off first")));
+    }
+
+    private void seatedLine(List<Working.Line> lines) {
+        Length at = seated().leastAt();
+        Length around = bore.profile().diameterAt(insertion.minus(at));
+        Length inside = removal.profile().diameterAt(at);
+        lines.add(new Working.Line(
+                Term.fine("c", "clearance where it is least, " + at + " up", around.minus(inside)),
+                "D - f",
+                List.of(Term.fine("D", "bore there", around), Term.fine("f", "finished tip there", inside)),
+                Source.assumption("the end of the tip is at the insertion")));
+    }
+
+    private void wallLeft(List<Working.Line> lines) {
+        tip.wall().known().ifPresent(wall -> {
+            Length at = removal.leastWallAt();
+            Length thickness = wall.thickness().at(tip.trimmed().plus(at));
+            Length outside = tip.outside().diameterAt(at);
+            Length finished = removal.profile().diameterAt(at);
+            Length left = finished.minus(outside.minus(thickness.times(2))).half();
+            lines.add(new Working.Line(
+                    Term.fine("t", "wall of structure left, " + at + " up", left),
+                    "(f - (d - 2 * W)) / 2",
+                    List.of(
+                            Term.fine("f", "finished diameter there", finished),
+                            Term.fine("d", "diameter over the finish there", outside),
+                            Term.fine("W", "wall there, finish included", thickness)),
+                    Source.assumption("the hole stays where it is")));
+        });
+    }
+
+    private void volumes(List<Working.Line> lines) {
+        Term before = Term.of(
+                "V1", "inserted tip, untouched", new ProfileVolume(tip.outside().endedAt(insertion)).volume());
+        Term after = Term.of("V2", "inserted tip, finished", new ProfileVolume(removal.profile()).volume());
+        lines.add(new Working.Line(
+                Term.of("V", "taken off", removal.volume()),
+                "V1 - V2",
+                List.of(before, after),
+                Source.assumption("what comes off is what was there less what is left")));
+        Optional<Density> structure = tip.wall().known().map(Wall::density).flatMap(Reading::known);
+        if (removal.mass().isPresent()) {
+            lines.add(new Working.Line(
+                    Term.of("m", "mass taken off", removal.mass().get()),
+                    "(pf * Vf + ps * Vs) / 1000",
+                    List.of(
+                            Term.of(
+                                    "pf",
+                                    "density of the finish",
+                                    tip.finish().density().orElse(Density.ZERO)),
+                            Term.of("Vf", "finish taken off", removal.finishVolume()),
+                            Term.of("ps", "density of the structure", structure.orElse(Density.ZERO)),
+                            Term.of("Vs", "structure taken off", removal.structureVolume())),
+                    Source.assumption("each material by its own density")));
+        }
     }
 
     @Override

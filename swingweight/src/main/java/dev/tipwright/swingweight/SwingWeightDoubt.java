@@ -55,7 +55,10 @@ public final class SwingWeightDoubt implements SetReview {
             findings.add(Finding.note(
                     SwingWeightCode.DRY_BUILD_WORTH,
                     uncertainty,
-                    Term.count("share", "per cent of the variance", Math.round(100 * largest.get().share()))));
+                    Term.count(
+                            "share",
+                            "per cent of the variance",
+                            Math.round(100 * largest.get().share()))));
         }
         return findings;
     }

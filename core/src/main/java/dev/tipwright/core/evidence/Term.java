@@ -762,6 +762,63 @@ public sealed interface Term {
     }
 
     /**
+     * A factor that brings units together, such as the grams in an ounce; another in inches than in millimetres.
+     *
+     * @param symbol the symbol
+     * @param meaning what it is
+     * @param inch the factor among inches, ounces and grams
+     * @param metric the factor among millimetres, centimetres and grams
+     */
+    record OfFactor(String symbol, String meaning, double inch, double metric) implements Term {
+
+        /**
+         * Checks the values.
+         *
+         * @param symbol the symbol
+         * @param meaning what it is
+         * @param inch the factor among inches, ounces and grams
+         * @param metric the factor among millimetres, centimetres and grams
+         */
+        public OfFactor {
+            Require.label("symbol", symbol);
+            Require.label("meaning", meaning);
+            Require.that(Double.isFinite(inch), "inch", "must be finite", inch);
+            Require.that(Double.isFinite(metric), "metric", "must be finite", metric);
+        }
+
+        @Override
+        public String number(Units units, int extra) {
+            Require.given("units", units);
+            Require.extraDigits(extra);
+            return Decimals.plain(units == Units.INCH ? inch : metric);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "";
+        }
+    }
+
+    /**
+     * The factor by which grams and the length of the units make moments.
+     *
+     * @return grams in an ounce, or millimetres in a centimetre
+     */
+    static Term momentFactor() {
+        return new OfFactor("c", "grams in an ounce, or millimetres in a centimetre", 28.349523125, 10);
+    }
+
+    /**
+     * The factor from the cubed length of the units to cubic millimetres.
+     *
+     * @return cubic millimetres in a cubic inch, or 1
+     */
+    static Term volumeFactor() {
+        return new OfFactor("c3", "cubic millimetres in a cubic inch, or in themselves", 16387.064, 1);
+    }
+
+    /**
      * A length along a shaft or a club, read with a rule.
      *
      * @param symbol as in the formula

@@ -155,24 +155,43 @@ public record CutToLength(
     @Override
     public Working working() {
         Term cut = Term.of("S", "cut length", cutLength());
+        Term cap = Term.of("g", "grip cap", buttFromTop);
+        Term bore = Term.of("B", "bore depth", boreDepth);
+        Term in = Term.of("i", "insertion", insertion);
+        Term ground = Term.of("G", "bore bottom to ground", bottomToGround);
+        Term trim = Term.of("U", "butt trim", buttTrim());
+        Source alongAxis = Source.assumption("length along the shaft axis, top of grip to ground");
         return new Working(
                 "Cut to length",
                 List.of(
                         new Working.Line(
                                 cut,
                                 "L - g - (B - i) - G",
-                                List.of(
-                                        Term.of("L", "playing length", target),
-                                        Term.of("g", "grip cap", buttFromTop),
-                                        Term.of("B", "bore depth", boreDepth),
-                                        Term.of("i", "insertion", insertion),
-                                        Term.of("G", "bore bottom to ground", bottomToGround)),
-                                Source.assumption("length along the shaft axis, top of grip to ground")),
+                                List.of(Term.of("L", "playing length", target), cap, bore, in, ground),
+                                alongAxis),
                         new Working.Line(
-                                Term.of("U", "butt trim", buttTrim()),
+                                trim,
                                 "R - T - S",
                                 List.of(Term.of("R", "raw length", rawLength), Term.of("T", "tip trim", tipTrim), cut),
-                                Source.assumption("the pieces of a shaft add up to the shaft"))));
+                                Source.assumption("the pieces of a shaft add up to the shaft")),
+                        new Working.Line(
+                                Term.of(
+                                        "v",
+                                        "mark above the hosel mouth",
+                                        cutLength().minus(insertion)),
+                                "S - i",
+                                List.of(cut, in),
+                                Source.assumption("the insertion is hidden in the hosel")),
+                        new Working.Line(
+                                Term.of("o", "offcut", offcut()),
+                                "max(U - k, 0)",
+                                List.of(trim, Term.of("k", "kerf", kerf)),
+                                Source.assumption("the kerf lies inside the waste")),
+                        new Working.Line(
+                                Term.of("L", "playing length as cut", longest().min(target)),
+                                "g + S + min(U, 0) + (B - i) + G",
+                                List.of(cap, cut, trim, bore, in, ground),
+                                alongAxis)));
     }
 
     @Override

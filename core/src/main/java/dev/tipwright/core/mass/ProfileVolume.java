@@ -48,7 +48,7 @@ public record ProfileVolume(DiameterProfile profile) {
     /**
      * How the volume came about: a line for each frustum, and their sum.
      *
-     * @return the working; diameters and lengths in metric give the volumes printed
+     * @return the working
      */
     public Working working() {
         Polyline line = line();
@@ -73,12 +73,13 @@ public record ProfileVolume(DiameterProfile profile) {
                         symbol,
                         "volume from " + from + " to " + to,
                         Volume.ofCubicMillimetres(alone.solid().volume())),
-                "pi * (y2 - y1) * (D1^2 + D1 * D2 + D2^2) / 12",
+                "pi * (y2 - y1) * (D1^2 + D1 * D2 + D2^2) / 12 * c3",
                 List.of(
                         Term.fine("y1", "where it starts", from),
                         Term.fine("y2", "where it ends", to),
                         Term.fine("D1", "diameter at its start", Length.ofMillimetres(line.value(end - 1))),
-                        Term.fine("D2", "diameter at its end", Length.ofMillimetres(line.value(end)))),
+                        Term.fine("D2", "diameter at its end", Length.ofMillimetres(line.value(end))),
+                        Term.volumeFactor()),
                 FRUSTUM);
     }
 

@@ -3,6 +3,8 @@ package dev.tipwright.core.part;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
 
 /**
@@ -11,7 +13,7 @@ import dev.tipwright.core.quantity.Length;
  * @param outside diameter over the finish, from the raw tip (0) as far up as it was read
  * @param butt butt diameter; above zero, at most 100 mm
  * @param wall its wall
- * @param finish its finish
+ * @param finish its finish; everywhere thinner than half the least outside
  */
 public record ShaftSection(DiameterProfile outside, Length butt, Reading<Wall> wall, Reading<Finish> finish) {
 
@@ -21,7 +23,7 @@ public record ShaftSection(DiameterProfile outside, Length butt, Reading<Wall> w
      * @param outside diameter over the finish, from the raw tip (0) as far up as it was read
      * @param butt butt diameter; above zero, at most 100 mm
      * @param wall its wall
-     * @param finish its finish
+     * @param finish its finish; everywhere thinner than half the least outside
      */
     public ShaftSection {
         Require.given("outside", outside);
@@ -29,6 +31,19 @@ public record ShaftSection(DiameterProfile outside, Length butt, Reading<Wall> w
         Require.between("butt", butt, Length.ofNanometres(1), Length.ofMillimetres(100));
         Require.given("wall", wall);
         Require.given("finish", finish);
+        finish.known().ifPresent(known -> checkFinish(outside, known.thickness()));
+    }
+
+    private static void checkFinish(DiameterProfile outside, ThicknessProfile finish) {
+        for (Station station : outside.stations()) {
+            for (ThicknessProfile.Knot knot : finish.knots()) {
+                Require.that(
+                        knot.thickness().times(2).lessThan(station.least()),
+                        "finish",
+                        "must leave some of the outside, " + station.least() + ", under it on both sides",
+                        knot.thickness());
+            }
+        }
     }
 
     /**

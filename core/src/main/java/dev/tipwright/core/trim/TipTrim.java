@@ -117,18 +117,25 @@ public record TipTrim(
 
     @Override
     public Working working() {
+        Term trim = Term.of("T", "tip trim", trim());
         return new Working(
                 "Tip trim",
-                List.of(new Working.Line(
-                        Term.of("T", "tip trim", trim()),
-                        "chart + (G + B - i) - G_ref",
-                        List.of(
-                                Term.of("chart", "what the chart says", chart),
-                                Term.of("G", "bore bottom to ground", bottomToGround),
-                                Term.of("B", "bore depth", boreDepth),
-                                Term.of("i", "insertion", insertion),
-                                Term.of("G_ref", "bore bottom to ground the chart assumes", groundReference)),
-                        Source.assumption("the same shaft station at the same height over the ground"))));
+                List.of(
+                        new Working.Line(
+                                trim,
+                                "chart + (G + B - i) - G_ref",
+                                List.of(
+                                        Term.of("chart", "what the chart says", chart),
+                                        Term.of("G", "bore bottom to ground", bottomToGround),
+                                        Term.of("B", "bore depth", boreDepth),
+                                        Term.of("i", "insertion", insertion),
+                                        Term.of("G_ref", "bore bottom to ground the chart assumes", groundReference)),
+                                Source.assumption("the same shaft station at the same height over the ground")),
+                        new Working.Line(
+                                Term.of("o", "offcut", offcut()),
+                                "max(T - k, 0)",
+                                List.of(trim, Term.of("k", "kerf", kerf)),
+                                Source.assumption("the kerf lies inside the waste"))));
     }
 
     @Override

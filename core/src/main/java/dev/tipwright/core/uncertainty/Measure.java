@@ -189,11 +189,12 @@ public record Measure(String symbol, String meaning, Kind kind, ToDoubleFunction
      * A number of this kind as a term.
      *
      * @param symbol its symbol
-     * @param what its meaning
+     * @param meaning its meaning
      * @param number the number, in the unit of the kind
      * @return the term
      */
-    public Term term(String symbol, String what, double number) {
-        return kind.term(symbol, what, number);
+    public Term term(String symbol, String meaning, double number) {
+        Require.that(Double.isFinite(number), "number", "must be finite", number);
+        return kind.term(symbol, meaning, number);
     }
 }

@@ -36,15 +36,17 @@ import java.util.function.UnaryOperator;
  */
 public final class Nudges {
 
+    private static final double FARTHEST = 1e4;
+
     private Nudges() {}
 
     /** Mass of the head, g. */
     public static final Nudge HEAD_MASS = head(
-            (head, g) -> head.withMass(head.mass().withMass(head.mass().mass().plus(Mass.ofGrams(g)))));
+            (head, g) -> head.withMass(head.mass().withMass(head.mass().mass().plus(grams(g)))));
 
     /** Hosel mouth to ground, mm. */
     public static final Nudge MOUTH_TO_GROUND = head((head, mm) -> head.withGeometry(
-            head.geometry().withMouthToGround(head.geometry().mouthToGround().plus(Length.ofMillimetres(mm)))));
+            head.geometry().withMouthToGround(head.geometry().mouthToGround().plus(mm(mm)))));
 
     /** The head's centre of mass along the axis, mm; one that is not known counts as {@link HeadCentreRule} has it. */
     public static final Nudge HEAD_CENTRE = head(Nudges::centre);
@@ -53,18 +55,18 @@ public final class Nudges {
     public static final Nudge BORE_DEPTH = Nudges::depth;
 
     /** All diameters of the bore, mm: what the set of pins is off. */
-    public static final Nudge BORE_DIAMETERS = bore((profile, mm) -> profile.widenedBy(Length.ofMillimetres(mm)));
+    public static final Nudge BORE_DIAMETERS = bore((profile, mm) -> profile.widenedBy(mm(mm)));
 
     /** Raw length of the shaft, mm; it is cut to the same length all the same, so the butt offcut takes it up. */
     public static final Nudge RAW_LENGTH = Nudges::rawLength;
 
     /** Mass of the raw shaft, g. */
     public static final Nudge SHAFT_MASS = shaft((shaft, g) ->
-            shaft.withMass(shaft.mass().withMass(shaft.mass().mass().plus(Mass.ofGrams(g)))));
+            shaft.withMass(shaft.mass().withMass(shaft.mass().mass().plus(grams(g)))));
 
     /** Balance point of the raw shaft from its tip, mm. */
     public static final Nudge BALANCE_POINT = shaft((shaft, mm) ->
-            shaft.withMass(shaft.mass().withBalance(shaft.mass().balance().plus(Length.ofMillimetres(mm)))));
+            shaft.withMass(shaft.mass().withBalance(shaft.mass().balance().plus(mm(mm)))));
 
     /** All diameters of the raw tip, over the finish, mm. */
     public static final Nudge TIP_DIAMETERS = tip(station -> true);
@@ -87,34 +89,34 @@ public final class Nudges {
 
     /** Mass of the grip, g. */
     public static final Nudge GRIP_MASS =
-            grip((grip, g) -> grip.withMass(grip.mass().plus(Mass.ofGrams(g))));
+            grip((grip, g) -> grip.withMass(grip.mass().plus(grams(g))));
 
     /** The grip's cap, mm. */
     public static final Nudge GRIP_CAP =
-            grip((grip, mm) -> grip.withCap(atLeastZero(grip.cap().plus(Length.ofMillimetres(mm)))));
+            grip((grip, mm) -> grip.withCap(atLeastZero(grip.cap().plus(mm(mm)))));
 
     /** The grip's centre of mass from its top, mm. */
     public static final Nudge GRIP_CENTRE =
-            grip((grip, mm) -> grip.withCentre(grip.centre().plus(Length.ofMillimetres(mm))));
+            grip((grip, mm) -> grip.withCentre(grip.centre().plus(mm(mm))));
 
     /** The tip cut too long ({@code delta > 0}) or too short, mm; the butt is marked from the hosel, so it follows. */
     public static final Nudge TIP_CUT = (build, mm) -> {
         Work work = build.work();
-        Length trim = atLeastZero(work.tipTrim().plus(Length.ofMillimetres(mm)));
+        Length trim = atLeastZero(work.tipTrim().plus(mm(mm)));
         return build.withWork(work.withTipTrim(trim)
                 .withButtTrim(buttTaking(work, work.tipTrim().minus(trim))));
     };
 
     /** The shaft cut too long ({@code delta > 0}) or too short at the butt, mm; nothing where the butt is not cut. */
-    public static final Nudge BUTT_CUT = (build, mm) ->
-            build.withWork(build.work().withButtTrim(buttTaking(build.work(), Length.ofMillimetres(-mm))));
+    public static final Nudge BUTT_CUT =
+            (build, mm) -> build.withWork(build.work().withButtTrim(buttTaking(build.work(), mm(-mm))));
 
     /** The finished tip left too wide ({@code delta > 0}) or too narrow all along, mm. */
     public static final Nudge FINISHED_TIP = (build, mm) -> build.withWork(build.work()
             .withTip(build.work()
                     .tip()
                     .withFinished(build.work().tip().finished().stream()
-                            .map(station -> station.widenedBy(Length.ofMillimetres(mm)))
+                            .map(station -> station.widenedBy(mm(mm)))
                             .toList())));
 
     /**
@@ -124,7 +126,7 @@ public final class Nudges {
      * @return the nudge
      */
     public static Nudge boreDiameter(int station) {
-        return bore((profile, mm) -> at(profile, station, one -> one.widenedBy(Length.ofMillimetres(mm))));
+        return bore((profile, mm) -> at(profile, station, one -> one.widenedBy(mm(mm))));
     }
 
     /**
@@ -142,7 +144,7 @@ public final class Nudges {
                                 profile,
                                 station,
                                 one -> one.withAt(between(
-                                        profile.stations(), station, one.at().plus(Length.ofMillimetres(mm))))));
+                                        profile.stations(), station, one.at().plus(mm(mm))))));
     }
 
     /**
@@ -192,7 +194,7 @@ public final class Nudges {
     private static Nudge tip(Predicate<Station> which) {
         return shaft((shaft, mm) -> {
             DiameterProfile outside = shaft.section().outside();
-            Length by = Length.ofMillimetres(mm);
+            Length by = mm(mm);
             List<Station> moved = outside.stations().stream()
                     .map(station -> which.test(station) ? station.widenedBy(by) : station)
                     .toList();
@@ -202,7 +204,7 @@ public final class Nudges {
 
     private static Head centre(Head head, double mm) {
         HeadCentre centre = head.mass().centre().orElse(HeadCentreRule.of(head));
-        HeadCentre moved = centre.withAlong(centre.along().plus(Length.ofMillimetres(mm)));
+        HeadCentre moved = centre.withAlong(centre.along().plus(mm(mm)));
         return head.withMass(head.mass().withCentre(Reading.measured(moved)));
     }
 
@@ -213,7 +215,7 @@ public final class Nudges {
         List<Station> moved = new ArrayList<>(profile.stations());
         int last = moved.size() - 1;
         boolean readAtBottom = profile.to().equals(moved.get(last).at());
-        Length bottom = profile.to().plus(Length.ofMillimetres(mm));
+        Length bottom = profile.to().plus(mm(mm));
         if (readAtBottom) {
             bottom = between(moved, last, bottom);
             moved.set(last, moved.get(last).withAt(bottom));
@@ -232,7 +234,7 @@ public final class Nudges {
 
     private static Build rawLength(Build build, double mm) {
         Shaft shaft = build.parts().shaft();
-        Length by = Length.ofMillimetres(mm);
+        Length by = mm(mm);
         Length length = shaft.length().plus(by);
         Shaft moved = shaft.withMass(reaching(shaft.mass(), length)).withLength(length);
         Parts parts = build.parts().withShaft(moved);
@@ -281,13 +283,23 @@ public final class Nudges {
     }
 
     private static ThicknessProfile thicker(ThicknessProfile profile, double mm) {
-        Length by = Length.ofMillimetres(mm);
+        Length by = mm(mm);
         return profile.withKnots(profile.knots().stream()
                 .map(knot -> knot.thickness().equals(Length.ZERO)
                         ? knot
                         : new ThicknessProfile.Knot(
                                 knot.at(), atLeastZero(knot.thickness().plus(by))))
                 .toList());
+    }
+
+    private static Length mm(double delta) {
+        Require.that(Math.abs(delta) <= FARTHEST, "delta", "must be from -10000 to 10000 mm", delta);
+        return Length.ofMillimetres(delta);
+    }
+
+    private static Mass grams(double delta) {
+        Require.that(Math.abs(delta) <= FARTHEST, "delta", "must be from -10000 to 10000 g", delta);
+        return Mass.ofGrams(delta);
     }
 
     private static Length atLeastZero(Length length) {

@@ -23,6 +23,7 @@ import dev.tipwright.core.grip.GripStep;
 import dev.tipwright.core.grip.TapeLayers;
 import dev.tipwright.core.length.CutToLength;
 import dev.tipwright.core.length.CutToLengthStep;
+import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.length.LengthMeasure;
 import dev.tipwright.core.length.LengthPlan;
 import dev.tipwright.core.length.LengthTarget;
@@ -105,7 +106,29 @@ import dev.tipwright.core.trim.TipTrim;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.core.trim.TrimChart;
 import dev.tipwright.core.trim.TrimCode;
+import dev.tipwright.core.uncertainty.BenchInput;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.core.uncertainty.Budget;
+import dev.tipwright.core.uncertainty.BuildInput;
+import dev.tipwright.core.uncertainty.Contribution;
+import dev.tipwright.core.uncertainty.Correlation;
+import dev.tipwright.core.uncertainty.DegreesOfFreedom;
+import dev.tipwright.core.uncertainty.Expanded;
+import dev.tipwright.core.uncertainty.Input;
+import dev.tipwright.core.uncertainty.Inputs;
+import dev.tipwright.core.uncertainty.Instrument;
+import dev.tipwright.core.uncertainty.Interval;
+import dev.tipwright.core.uncertainty.LinearityCheck;
+import dev.tipwright.core.uncertainty.Measurand;
+import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.core.uncertainty.Model;
+import dev.tipwright.core.uncertainty.MonteCarlo;
+import dev.tipwright.core.uncertainty.MonteCarloResult;
+import dev.tipwright.core.uncertainty.Nudge;
+import dev.tipwright.core.uncertainty.Nudges;
+import dev.tipwright.core.uncertainty.SecondOrder;
 import dev.tipwright.fitcheck.BoreDepthCheck;
+import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFit;
@@ -139,6 +162,7 @@ import dev.tipwright.fitcheck.taper.TipSection;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.ShaftReview;
 import dev.tipwright.swingweight.SwingWeightCost;
+import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
@@ -167,6 +191,12 @@ public final class Samples {
     /** Where any good value will not do: by the class it is given to and the name of the argument, or by the name alone. */
     private static final Map<String, Object> BY_NAME = Map.ofEntries(
             Map.entry("letters", "ABCDEFG"),
+            Map.entry("probability", 0.9),
+            Map.entry("input", Input.ofStandard("head mass", "g", 0, 0.1)),
+            Map.entry("Interval.high", 0.75),
+            Map.entry("Correlation.first", "head mass"),
+            Map.entry("Correlation.second", "grip mass"),
+            Map.entry("MonteCarlo.trials", 100),
             Map.entry("designation", "D2"),
             Map.entry("clearance", in(".004")),
             Map.entry("read", in("2")),
@@ -181,6 +211,7 @@ public final class Samples {
                     new Tube(in(".53"), in(".37"), Stress.ofGigapascals(200), Stress.ofGigapascals(80))),
             Map.entry("Drill.diameter", in(".368")),
             Map.entry("cutter", in(".368")),
+            Map.entry("radius", in("60")),
             Map.entry("oversize", Reading.measured(in(".002"))),
             Map.entry("loosest", in(".006")),
             Map.entry("ShimFit.tip", DiameterProfile.cylinder(in(".34"), in("8"))),
@@ -237,6 +268,7 @@ public final class Samples {
         parts();
         clubs();
         results();
+        sureness();
     }
 
     private static void put(Class<?> type, Object value) {
@@ -564,6 +596,9 @@ public final class Samples {
 
     private static Object termOf(Class<?> kind) {
         try {
+            if (kind == Term.OfFactor.class) {
+                return Term.momentFactor();
+            }
             Object value = get(kind.getRecordComponents()[2].getType());
             return kind.getRecordComponents().length == 3
                     ? kind.getConstructors()[0].newInstance("s", "a sample", value)
@@ -660,6 +695,80 @@ public final class Samples {
                         .take(get(Build.class))
                         .reports()
                         .get(0));
+    }
+
+    private static void sureness() {
+        Input input = Input.ofStandard("head mass", "g", 0, 0.1);
+        put(Input.class, input);
+        put(Input[].class, new Input[] {input});
+        list(Input.class, input);
+        Correlation correlation = new Correlation("head mass", "other", 0.5);
+        put(Correlation.class, correlation);
+        put("java.util.List<" + Correlation.class.getName() + ">", List.of());
+        put(DegreesOfFreedom.class, DegreesOfFreedom.of(9));
+        Inputs inputs = Inputs.of(input);
+        put(Inputs.class, inputs);
+        put(Model.class, (Model) x -> java.util.Objects.requireNonNull(x, "inputs").length == 0 ? 0 : 2 * x[0]);
+        Measurand measurand = Measurand.of("double mass", "g", inputs, x -> 2 * x[0]);
+        put(Measurand.class, measurand);
+        put(Budget.class, Budget.of(measurand));
+        put(Contribution.class, Budget.of(measurand).contributions().get(0));
+        put(Expanded.class, Budget.of(measurand).expanded(0.95));
+        put(Interval.class, new Interval(0.95, 0.5, 1));
+        put(SecondOrder.class, SecondOrder.of(measurand));
+        put(LinearityCheck.class, LinearityCheck.of(measurand, 0.1));
+        put(MonteCarlo.Progress.class, (MonteCarlo.Progress) (done, total) -> {});
+        put(MonteCarlo.class, MonteCarlo.of(100, 1));
+        put(MonteCarloResult.class, MonteCarlo.of(100, 1).run(measurand));
+        put(java.util.concurrent.ExecutorService.class, java.util.concurrent.ForkJoinPool.commonPool());
+        Instrument scale = Instrument.ofStandard("scale", "g", 0.1, 0.05);
+        put(Instrument.class, scale);
+        put(double[].class, new double[] {1, 2});
+        put(Nudge.class, Nudges.HEAD_MASS);
+        put(BuildInput.class, new BuildInput(input, Nudges.HEAD_MASS));
+        put(BenchInput[].class, new BenchInput[] {BenchInput.MASS});
+        list(BenchInput.class, BenchInput.MASS);
+        BenchUncertainty.Tool tool = BenchUncertainty.Tool.of(scale, BenchInput.MASS);
+        put(BenchUncertainty.Tool.class, tool);
+        put(BenchUncertainty.Tool[].class, new BenchUncertainty.Tool[] {tool});
+        list(BenchUncertainty.Tool.class, tool);
+        put(BenchUncertainty.class, bench());
+        Measure measure = get(ClubBalance.class).pointsMeasure();
+        put(Measure.class, measure);
+        put(
+                "java.util.function.ToDoubleFunction<" + Build.class.getName() + ">",
+                (java.util.function.ToDoubleFunction<Build>) build -> 1.0);
+        put(
+                "java.util.function.Function<" + Build.class.getName() + ", " + Length.class.getName() + ">",
+                (java.util.function.Function<Build, Length>) Build::cutLength);
+        put(SwingWeightDoubt.class, new SwingWeightDoubt(bench()));
+        put(LengthDoubt.class, new LengthDoubt(bench()));
+        put(FitDoubt.class, new FitDoubt(bench(), get(FitTarget.class)));
+    }
+
+    /** The instruments of a bench, for examples. */
+    public static BenchUncertainty bench() {
+        return BenchUncertainty.of(
+                BenchUncertainty.Tool.of(Instrument.ofStandard("scale", "g", 0.1, 0), BenchInput.MASS),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("rule", "mm", in("1/64").millimetres(), 0),
+                        BenchInput.RAW_LENGTH,
+                        BenchInput.MOUTH_TO_GROUND,
+                        BenchInput.CUTS),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("balance rest", "mm", in(".05").millimetres(), 0),
+                        BenchInput.BALANCE_POINT),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("dowel", "mm", in(".04").millimetres(), 0), BenchInput.HEAD_CENTRE));
+    }
+
+    /** The report of a balanced club, for examples. */
+    public static ClubBalance balance() {
+        return get(ClubBalance.class);
+    }
+
+    private static void list(Class<?> type, Object value) {
+        put("java.util.List<" + type.getTypeName() + ">", List.of(value));
     }
 
     private static void plans() {

@@ -32,7 +32,8 @@ public record SizeLimits(Length least, Length greatest) {
      */
     public static SizeLimits of(Length size, Length tolerance) {
         Require.between("size", size, Length.ofNanometres(1), Length.ofMillimetres(100));
-        Require.between("tolerance", tolerance, Length.ZERO, size.minus(Length.ofNanometres(1)));
+        Require.notNegative("tolerance", tolerance);
+        Require.that(tolerance.lessThan(size), "tolerance", "must be less than size, " + size, tolerance);
         return new SizeLimits(size.minus(tolerance), size.plus(tolerance));
     }
 

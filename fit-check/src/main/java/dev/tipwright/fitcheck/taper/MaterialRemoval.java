@@ -96,6 +96,7 @@ public record MaterialRemoval(
      * @param insertion how far ({@code i}); above zero, at most the depth of the bore and what was read of the tip
      * @param clearance wanted clearance on the diameter ({@code w}); zero or more, less than the bore is wide
      * @return finished shape, stock, volumes, mass, wall and stiffness left
+     * @throws IllegalArgumentException if an argument is out of its range, or the finish is as thick as the tip
      */
     public static MaterialRemoval of(TipSection tip, Bore bore, Length insertion, Length clearance) {
         Require.given("tip", tip);
@@ -106,6 +107,7 @@ public record MaterialRemoval(
                 Length.ofNanometres(1),
                 bore.depth().min(tip.outside().length()));
         Require.notNegative("clearance", clearance);
+        tip.checkFinish();
         double length = insertion.millimetres();
         Polyline finish = tip.finishOver(length);
         Polyline room = Polyline.of(bore.profile(), Polyline.Diameter.LEAST)

@@ -35,7 +35,8 @@ public final class Shapes {
 
     /** A handful of nanometres long and wide. */
     public static Arbitrary<Pair> lattice() {
-        return pairs(Arbitraries.integers().between(0, 6), 1, Arbitraries.integers().between(1, 9), 2);
+        return pairs(
+                Arbitraries.integers().between(0, 6), 1, Arbitraries.integers().between(1, 9), 2);
     }
 
     /** Stations up to 15 mm apart, diameters from 9 to 9.6 mm. */
@@ -54,7 +55,8 @@ public final class Shapes {
         return pairs(gaps, 100_000, Arbitraries.integers().between(9_000_000, 9_600_000), 30_000);
     }
 
-    private static Arbitrary<Pair> pairs(Arbitrary<Integer> gaps, int least, Arbitrary<Integer> diameters, int outOfRound) {
+    private static Arbitrary<Pair> pairs(
+            Arbitrary<Integer> gaps, int least, Arbitrary<Integer> diameters, int outOfRound) {
         Arbitrary<Integer> ovality = Arbitraries.frequencyOf(
                 Tuple.of(2, Arbitraries.just(0)),
                 Tuple.of(1, Arbitraries.integers().between(0, outOfRound)));
@@ -74,7 +76,8 @@ public final class Shapes {
     }
 
     /** Cuts are in hundredths of the length; a bore's stations are moved so that its domain starts at 0. */
-    private static DiameterProfile profile(List<Knot> knots, Tuple2<Integer, Integer> cuts, int least, boolean fromZero) {
+    private static DiameterProfile profile(
+            List<Knot> knots, Tuple2<Integer, Integer> cuts, int least, boolean fromZero) {
         long[] at = new long[knots.size()];
         for (int i = 1; i < at.length; i++) {
             boolean third = i > 1 && at[i - 1] == at[i - 2];
@@ -89,8 +92,7 @@ public final class Shapes {
         List<Station> stations = new ArrayList<>();
         for (int i = 0; i < at.length; i++) {
             Knot knot = knots.get(i);
-            stations.add(
-                    new Station(nm(at[i] - shift), nm(knot.least()), nm((long) knot.least() + knot.outOfRound())));
+            stations.add(new Station(nm(at[i] - shift), nm(knot.least()), nm((long) knot.least() + knot.outOfRound())));
         }
         return new DiameterProfile(stations, nm(from - shift), nm(to - shift));
     }

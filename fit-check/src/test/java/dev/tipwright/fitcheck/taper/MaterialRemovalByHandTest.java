@@ -113,10 +113,8 @@ class MaterialRemovalByHandTest {
     /** A shoulder from 9.2 to 10 at 12 mm: below it the tip already fits, above it .6 comes off. */
     @Test
     void aShoulderInTheTip() {
-        DiameterProfile shouldered =
-                DiameterProfile.of(at(0, 9.2), at(12, 9.2), at(12, 10), at(200, 10));
-        MaterialRemoval removal =
-                MaterialRemoval.of(tube(shouldered, 0), bore(9.5, 20), mm(20), mm(0.1));
+        DiameterProfile shouldered = DiameterProfile.of(at(0, 9.2), at(12, 9.2), at(12, 10), at(200, 10));
+        MaterialRemoval removal = MaterialRemoval.of(tube(shouldered, 0), bore(9.5, 20), mm(20), mm(0.1));
         assertThat(removal.finished()).containsExactly(at(0, 9.2), at(12, 9.2), at(12, 9.4), at(20, 9.4));
         assertThat(removal.stockAtEnd()).isEqualTo(Length.ZERO);
         // pi / 4 (100 - 88.36) 8
@@ -145,20 +143,18 @@ class MaterialRemovalByHandTest {
                     new ThicknessProfile.Knot(Length.ofMicrometres(12_007), mm(0.1)),
                     new ThicknessProfile.Knot(mm(150), mm(0.05))));
             TipSection tip = new TipSection(shouldered, finish(bent), Reading.unknown("the maker"), trimmed);
-            assertThat(tip.stripped().stations())
-                    .contains(Station.of(shoulder, mm(9)), Station.of(shoulder, mm(9.8)));
+            assertThat(tip.stripped().stations()).contains(Station.of(shoulder, mm(9)), Station.of(shoulder, mm(9.8)));
             MaterialRemoval removal = MaterialRemoval.of(tip, bore(9.5, 20), mm(20), mm(0.1));
             assertThat(removal.finished())
-                    .containsExactly(
-                            at(0, 9), Station.of(shoulder, mm(9)), Station.of(shoulder, mm(9.4)), at(20, 9.4));
+                    .containsExactly(at(0, 9), Station.of(shoulder, mm(9)), Station.of(shoulder, mm(9.4)), at(20, 9.4));
         }
     }
 
     /** From 9.8 to 10.2 across: contact takes the 10.2, volume the mean of 10. */
     @Test
     void anOvalTip() {
-        DiameterProfile oval = DiameterProfile.of(
-                new Station(mm(0), mm(9.8), mm(10.2)), new Station(mm(200), mm(9.8), mm(10.2)));
+        DiameterProfile oval =
+                DiameterProfile.of(new Station(mm(0), mm(9.8), mm(10.2)), new Station(mm(200), mm(9.8), mm(10.2)));
         Bore oval95 = Bore.ofReadings(
                 List.of(new Station(mm(0), mm(9.5), mm(9.7)), new Station(mm(20), mm(9.5), mm(9.7))), BoreEnd.FLAT);
         MaterialRemoval removal = MaterialRemoval.of(tube(oval, 0.1), oval95, mm(20), mm(0.1));
@@ -215,14 +211,17 @@ class MaterialRemovalByHandTest {
         Finish unweighed = new Finish(ThicknessProfile.uniform(mm(0.1)), Reading.unknown("the maker"));
         TipSection tip = TUBE.withWall(Reading.unknown("the maker"));
         // Bare it fits: nothing but finish comes off, 19.8 pi mm3 at 1.25 mg/mm3.
-        assertThat(MaterialRemoval.of(tip, bore(10, 20), mm(20), mm(0.1)).mass().orElseThrow().grams())
+        assertThat(MaterialRemoval.of(tip, bore(10, 20), mm(20), mm(0.1))
+                        .mass()
+                        .orElseThrow()
+                        .grams())
                 .isCloseTo(19.8 * Math.PI * 1.25e-3, within(1.01e-12));
         TipSection unknownFinish = new TipSection(cylinder(10), unweighed, wall(2.5), Length.ZERO);
-        assertThat(MaterialRemoval.of(unknownFinish, bore(9.5, 20), mm(20), mm(0.1)).mass())
+        assertThat(MaterialRemoval.of(unknownFinish, bore(9.5, 20), mm(20), mm(0.1))
+                        .mass())
                 .isEmpty();
         Wall unweighedWall = new Wall(ThicknessProfile.uniform(mm(2.5)), Reading.unknown("the maker"));
-        assertThat(MaterialRemoval.of(
-                                TUBE.withWall(Reading.measured(unweighedWall)), bore(9.5, 20), mm(20), mm(0.1))
+        assertThat(MaterialRemoval.of(TUBE.withWall(Reading.measured(unweighedWall)), bore(9.5, 20), mm(20), mm(0.1))
                         .mass())
                 .isEmpty();
     }
@@ -253,11 +252,10 @@ class MaterialRemovalByHandTest {
 
     @Test
     void theBareTipKeepsWhatIsOutOfRound() {
-        DiameterProfile oval = DiameterProfile.of(
-                new Station(mm(0), mm(9.8), mm(10.2)), new Station(mm(200), mm(9.8), mm(10.2)));
+        DiameterProfile oval =
+                DiameterProfile.of(new Station(mm(0), mm(9.8), mm(10.2)), new Station(mm(200), mm(9.8), mm(10.2)));
         assertThat(tube(oval, 0.1).stripped().stations())
-                .containsExactly(
-                        new Station(mm(0), mm(9.6), mm(10)), new Station(mm(200), mm(9.6), mm(10)));
+                .containsExactly(new Station(mm(0), mm(9.6), mm(10)), new Station(mm(200), mm(9.6), mm(10)));
     }
 
     private static TipSection tube(DiameterProfile outside, double finish) {

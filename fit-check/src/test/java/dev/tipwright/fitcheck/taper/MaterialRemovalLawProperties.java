@@ -46,8 +46,7 @@ class MaterialRemovalLawProperties {
     /** Narrow at the mouth, .010 wider half way down: the tip must pass the mouth, so it is .351 all the way. */
     @Example
     void aFinishedTipSeatsInABarrelledBore() {
-        Bore barrel = Bore.ofReadings(
-                List.of(at(0, 355), at(500, 365), at(1000, 355)), BoreEnd.FLAT);
+        Bore barrel = Bore.ofReadings(List.of(at(0, 355), at(500, 365), at(1000, 355)), BoreEnd.FLAT);
         TipSection tip = TipSection.of(DiameterProfile.cylinder(mil(370), mil(8000)), Finish.NONE);
         MaterialRemoval removal = MaterialRemoval.of(tip, barrel, mil(1000), mil(4));
         assertThat(removal.profile().diameterAt(mil(500))).isEqualTo(mil(351));
@@ -57,8 +56,7 @@ class MaterialRemovalLawProperties {
     /** A waist at half depth: below it the bore is wider again, and the tip that has passed it is not. */
     @Example
     void aFinishedTipSeatsPastAWaist() {
-        Bore waist = Bore.ofReadings(
-                List.of(at(0, 365), at(500, 355), at(1000, 365)), BoreEnd.FLAT);
+        Bore waist = Bore.ofReadings(List.of(at(0, 365), at(500, 355), at(1000, 365)), BoreEnd.FLAT);
         TipSection tip = TipSection.of(DiameterProfile.cylinder(mil(370), mil(8000)), Finish.NONE);
         MaterialRemoval removal = MaterialRemoval.of(tip, waist, mil(1000), mil(4));
         assertThat(removal.profile().diameterAt(mil(0))).isEqualTo(mil(351));

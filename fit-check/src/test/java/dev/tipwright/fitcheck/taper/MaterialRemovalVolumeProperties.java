@@ -43,8 +43,7 @@ class MaterialRemovalVolumeProperties {
         PointByPoint points = new PointByPoint(job);
         double structure = points.widestBare(0) - points.finished(0);
         assertThat(removal.structureAtEnd().millimetres()).isCloseTo(structure, within(0.51e-6));
-        assertThat(removal.stockAtEnd().millimetres())
-                .isCloseTo(structure + 2 * points.finish(0), within(0.51e-6));
+        assertThat(removal.stockAtEnd().millimetres()).isCloseTo(structure + 2 * points.finish(0), within(0.51e-6));
         // A difference of two that are each rounded.
         assertThat(removal.finishAtEnd().millimetres()).isCloseTo(2 * points.finish(0), within(1.01e-6));
         assertThat(removal.finished().get(0).mean().millimetres()).isCloseTo(points.finished(0), within(0.51e-6));

@@ -53,7 +53,8 @@ final class Sections {
     private static Arbitrary<ThicknessProfile> thickness(int least, int most) {
         Arbitrary<Integer> gap = Arbitraries.integers().between(100_000, 15_000_000);
         Arbitrary<Integer> value = Arbitraries.integers().between(least, most);
-        return Combinators.combine(gap.list().ofSize(4), value.list().ofMinSize(1).ofMaxSize(4))
+        return Combinators.combine(
+                        gap.list().ofSize(4), value.list().ofMinSize(1).ofMaxSize(4))
                 .as(Sections::profile);
     }
 

@@ -3,11 +3,14 @@ package dev.tipwright.fitcheck.taper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Units;
+import dev.tipwright.fitcheck.TipFit;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -160,6 +163,22 @@ class StageTableTest {
         }
         Length last = stages.get(stages.size() - 2).stock();
         assertThat(last).isLessThanOrEqualTo(thou(1));
+    }
+
+    /** In a bore that narrows, widens and narrows again the tip must pass what it has behind it. */
+    @Test
+    void aFinishedTipSeatsInABarrelledBore() {
+        Bore barrel = Bore.ofReadings(
+                List.of(
+                        Station.of(Length.ZERO, in(".360")),
+                        Station.of(in(".6"), in(".366")),
+                        Station.of(in("1.25"), in(".360"))),
+                BoreEnd.FLAT);
+        TipSection section = TipSection.of(DiameterProfile.cylinder(in(".3735"), in("8")), Finish.NONE);
+        TipFit fit = TipFit.of(section, barrel, in("1.25"), in(".001"));
+        assertThat(fit.stages().tip().seatsAt()).isEqualTo(in(".001"));
+        assertThat(fit.working().lines().get(0).result().text(Units.INCH)).isEqualTo("0.3590 in");
+        assertThat(fit.working().text(Units.INCH)).contains("0.3600 in");
     }
 
     @Test
