@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PrintedPlanTest {
 
     private static final Map<String, List<String>> EXPECTED = Map.of(
-            "practice-set", List.of("practice-set.csv", "practice-set-tip-weight.csv"),
+            "practice-set", List.of("practice-set.csv", "practice-set-tip-weight.csv", "practice-set-uncertainty.csv"),
             "wedges-and-wood", List.of("wedges-and-wood.csv"));
 
     /** Rows of a club's table by the names of the expected values. */
@@ -44,6 +44,7 @@ class PrintedPlanTest {
             Map.entry("stock at the end of the tip", "stock at the tip end"),
             Map.entry("of it structure", "of it structure"),
             Map.entry("taken off", "volume removed"),
+            Map.entry("least clearance of the finished tip", "least clearance of the finished tip"),
             Map.entry("wall of structure left", "structural wall left at the tip end"),
             Map.entry("stiffness left", "second moment left at the tip end"),
             Map.entry("playing length", "playing length"),

@@ -3,8 +3,12 @@ package dev.tipwright.examples;
 import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.plan.ClubPlan;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.fitcheck.TipFit;
+import dev.tipwright.fitcheck.taper.Stage;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.SwingWeightCode;
 import java.io.IOException;
@@ -35,6 +39,9 @@ final class Worked {
      */
     record Value(String name, String unit, double value, double give, Way way, int decimals) {}
 
+    /** A step of the search for how far a tip goes in. */
+    private static final double SEARCH = 0.0002;
+
     private static final double OUNCE = 28.349523125;
 
     private final Path folder;
@@ -56,6 +63,8 @@ final class Worked {
         worked.surplus(expected);
         worked.sums();
         worked.weight(plan);
+        worked.stages(plan);
+        worked.doubts(plan);
         worked.computed(plan);
         return worked;
     }
@@ -109,6 +118,7 @@ final class Worked {
         String insertion = parts.get("insertion");
         length("insertion", insertion.isBlank() ? depth : inches(insertion), Way.NEAREST);
         length("chamfer", bore.get(1)[0], Way.NEAREST);
+        put("swing weight within", "", number(parts.get("swing weight within")), 0, Way.NEAREST);
         readings.add(parts.get("target swing weight") + ".0");
     }
 
@@ -116,7 +126,7 @@ final class Worked {
         for (Expected row : rows) {
             if (row.club().equals(club) && row.unit().equals("letter scale")) {
                 readings.add(row.value());
-            } else if (row.club().equals(club)) {
+            } else if (row.club().equals(club) && !row.quantity().matches("contribution.*|standard.*")) {
                 double scale = row.unit().equals("0.001 in") ? 1e-3 : 1;
                 String unit = row.unit().equals("0.001 in") ? "in" : row.unit();
                 Way way = switch (row.quantity()) {
@@ -175,8 +185,10 @@ final class Worked {
             length("stock at the tip end", 2 * finish, Way.NEAREST);
             length("structural wall left at the tip end", inches(parts.get("shaft wall")) - finish, Way.NEAREST);
             put("second moment left at the tip end", "1", 1, 0, Way.NEAREST);
+            length("least clearance of the finished tip", get("least clearance"), Way.NEAREST);
         } else {
             length("finish to come off", get("stock at the tip end") - get("of it structure"), Way.NEAREST);
+            length("least clearance of the finished tip", get("wanted clearance"), Way.NEAREST);
             length("structure to come off", over - 2 * finish - finished(i), Way.DOWN);
             for (double[] station : bore) {
                 length("station", i - station[0], Way.NEAREST);
@@ -218,6 +230,7 @@ final class Worked {
         double grams = number(row("tip-weights.csv", "tip weight", label).get("mass"));
         double place = get("cap") + get("cut length") - 0.25;
         double perGram = (place - 14) / OUNCE / 1.75;
+        put("off with the weight", "", Math.abs(off + grams * perGram), give, Way.NEAREST);
         put("exact weight", "g", Math.abs(off) / perGram, give / perGram, Way.NEAREST);
         put("chosen weight", "g", grams, 0, Way.NEAREST);
         double total = get("total mass");
@@ -245,6 +258,75 @@ final class Worked {
     private static String letters(double points) {
         long tenths = Math.round(10 * points) + 300;
         return "" + "ABCDEFG".charAt((int) (tenths / 100)) + tenths % 100 / 10 + "." + tenths % 10;
+    }
+
+    /**
+     * A tip with some stock still on it is the finished one so much wider, or the bare one where that is less. How far it goes in is
+     * searched for station by station: it stops where any of it would be wider than the bore around it. Which stops there are is
+     * the plan's choice.
+     */
+    private void stages(ClubPlan plan) throws IOException {
+        if (get("of it structure") == 0) {
+            return;
+        }
+        double i = get("insertion");
+        double bare = get("bare tip");
+        for (Stage stage : plan.report(TipFit.class).stages().stages()) {
+            double stock = stage.stock().inches();
+            length("stock at a stop", stock, Way.NEAREST);
+            boolean whole = enters(i, i, stock, bare);
+            double in = whole ? i : 0;
+            double stuck = i;
+            while (stuck - in > SEARCH / 4) {
+                double middle = (in + stuck) / 2;
+                if (enters(middle, i, stock, bare)) {
+                    in = middle;
+                } else {
+                    stuck = middle;
+                }
+            }
+            put("insertion at a stop", "in", in, SEARCH, Way.NEAREST);
+        }
+    }
+
+    private boolean enters(double in, double whole, double stock, double bare) {
+        for (double z = 0; z <= in; z += SEARCH) {
+            double tip = Math.min(bare, diameter(whole - z) - get("wanted clearance") + stock);
+            if (tip > diameter(in - z) + 1e-12) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double diameter(double depth) {
+        for (int k = 1; k < bore.size(); k++) {
+            double[] above = bore.get(k - 1);
+            double[] below = bore.get(k);
+            if (depth <= below[0]) {
+                return above[1] + (below[1] - above[1]) * (depth - above[0]) / (below[0] - above[0]);
+            }
+        }
+        return bore.get(bore.size() - 1)[1];
+    }
+
+    /** How sure the numbers are has a test of its own; here the independent values count where there are any. */
+    private void doubts(ClubPlan plan) {
+        boolean independent = has("expanded uncertainty, coverage factor 2");
+        for (Finding finding : plan.findings()) {
+            boolean swing = finding.code() instanceof SwingWeightCode;
+            for (Term term : finding.terms()) {
+                String number = term.number(Units.INCH, 9);
+                boolean doubt = term.symbol().matches("U|share|low|high") && number.matches("-?[0-9.]+");
+                if (doubt && !(swing && independent)) {
+                    put("doubt", term.unit(Units.INCH), Double.parseDouble(number), 0, Way.NEAREST);
+                }
+            }
+        }
+        if (independent) {
+            double share = get("share of centre of mass in the variance");
+            put("share in percent", "", 100 * share, 0.005, Way.NEAREST);
+        }
     }
 
     private void computed(ClubPlan plan) {
