@@ -64,8 +64,12 @@ class TipFitReportTest {
                 BoreEnd.FLAT);
         for (Build build : List.of(PLAIN, Clubs.withTip(oval), Clubs.withTip(cylinder(350)), Clubs.withBore(barrel))) {
             Working working = fit(build).working();
-            assertThat(working.lines()).hasSize(2);
-            for (Working.Line line : working.lines()) {
+            assertThat(working.lines()).hasSizeGreaterThan(5);
+            List<Working.Line> atTheEnd = working.lines().stream()
+                    .filter(line -> List.of("f", "e").contains(line.result().symbol()))
+                    .toList();
+            assertThat(atTheEnd).hasSize(2);
+            for (Working.Line line : atTheEnd) {
                 assertThat(evaluate(line))
                         .as("%s = %s", line.result().symbol(), line.formula())
                         .isCloseTo(number(line.result()), within(1e-9));

@@ -74,9 +74,7 @@ public record Working(String title, List<Line> lines) {
                     .append(printed(line.result(), units, MORE_FOR_RESULT))
                     .append("   ")
                     .append(line.result().meaning())
-                    .append("   [")
-                    .append(line.source().text())
-                    .append("]\n");
+                    .append('\n');
             for (Term input : line.inputs()) {
                 text.append("      ")
                         .append(input.symbol())
@@ -86,7 +84,7 @@ public record Working(String title, List<Line> lines) {
                         .append(input.meaning())
                         .append('\n');
             }
-            text.append("      by ").append(line.source().title()).append('\n');
+            text.append("      by ").append(line.source().text()).append('\n');
         }
         return text.toString();
     }

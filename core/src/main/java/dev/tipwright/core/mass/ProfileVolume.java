@@ -73,13 +73,12 @@ public record ProfileVolume(DiameterProfile profile) {
                         symbol,
                         "volume from " + from + " to " + to,
                         Volume.ofCubicMillimetres(alone.solid().volume())),
-                "pi * (y2 - y1) * (D1^2 + D1 * D2 + D2^2) / 12 * c3",
+                "pi * (y2 - y1) * (D1^2 + D1 * D2 + D2^2) / 12",
                 List.of(
-                        Term.fine("y1", "where it starts", from),
-                        Term.fine("y2", "where it ends", to),
-                        Term.fine("D1", "diameter at its start", Length.ofMillimetres(line.value(end - 1))),
-                        Term.fine("D2", "diameter at its end", Length.ofMillimetres(line.value(end))),
-                        Term.volumeFactor()),
+                        Term.number("y1", "where it starts, mm", from.millimetres()),
+                        Term.number("y2", "where it ends, mm", to.millimetres()),
+                        Term.number("D1", "diameter at its start, mm", line.value(end - 1)),
+                        Term.number("D2", "diameter at its end, mm", line.value(end))),
                 FRUSTUM);
     }
 

@@ -3,8 +3,6 @@ package dev.tipwright.core.part;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.profile.Station;
-import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
 
 /**
@@ -31,19 +29,6 @@ public record ShaftSection(DiameterProfile outside, Length butt, Reading<Wall> w
         Require.between("butt", butt, Length.ofNanometres(1), Length.ofMillimetres(100));
         Require.given("wall", wall);
         Require.given("finish", finish);
-        finish.known().ifPresent(known -> checkFinish(outside, known.thickness()));
-    }
-
-    private static void checkFinish(DiameterProfile outside, ThicknessProfile finish) {
-        for (Station station : outside.stations()) {
-            for (ThicknessProfile.Knot knot : finish.knots()) {
-                Require.that(
-                        knot.thickness().times(2).lessThan(station.least()),
-                        "finish",
-                        "must leave some of the outside, " + station.least() + ", under it on both sides",
-                        knot.thickness());
-            }
-        }
     }
 
     /**

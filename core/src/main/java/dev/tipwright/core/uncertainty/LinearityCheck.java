@@ -58,10 +58,10 @@ public record LinearityCheck(
         Objects.requireNonNull(verdict, "verdict");
         Check.share("tolerance", tolerance);
         Objects.requireNonNull(worstInput, "worstInput");
-        secondOrderShare = Check.result("second-order share", secondOrderShare);
+        secondOrderShare = Check.result("secondOrderShare", secondOrderShare);
         bend = Check.result("bend", bend);
-        slopeBelow = Check.result("slope below", slopeBelow);
-        slopeAbove = Check.result("slope above", slopeAbove);
+        slopeBelow = Check.result("slopeBelow", slopeBelow);
+        slopeAbove = Check.result("slopeAbove", slopeAbove);
         jump = Check.result("jump", jump);
     }
 

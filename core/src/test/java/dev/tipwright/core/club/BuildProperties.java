@@ -118,13 +118,15 @@ class BuildProperties {
         assertThat(work.withFinished(List.of()).reach()).isEqualTo(len("20 mm"));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> work.withFinished(List.of(up, end)))
-                .withMessage("finished must run up from the trimmed tip, 0, in order, was 30 mm");
+                .withMessage(
+                        "finished must run up from the trimmed tip, 0, in order, at most two at one place, was 30 mm");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> work.withFinished(List.of(end, up, up)))
-                .withMessage("finished must run up from the trimmed tip, 0, in order, was 30 mm");
+                .isThrownBy(() -> work.withFinished(List.of(end, up, up, up)))
+                .withMessage(
+                        "finished must run up from the trimmed tip, 0, in order, at most two at one place, was 30 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> work.withFinished(List.of(end)))
-                .withMessageStartingWith("finished must be empty or two or more, was [Station[");
+                .withMessageStartingWith("finished must be empty or reach up from the end of the tip, was [Station[");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> work.withStripped(len("-1 mm")))
                 .withMessage("stripped must be from 0 mm to 3000 mm, was -1 mm");

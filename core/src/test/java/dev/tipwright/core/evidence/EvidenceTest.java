@@ -133,8 +133,9 @@ class EvidenceTest {
         Working working = new Working("Tip trim", List.of(new Working.Line(TRIM, "chart", List.of(TRIM), WHY)));
         assertThat(working.text(Units.METRIC)).isEqualTo("""
                         Tip trim
-                          T = chart = 12.7 mm   tip trim   [parallel as far as the maker says (assumption)]
-                              T = 12.7 mm   tip trim
+                          T = chart = 12.70 mm   tip trim
+                              T = 12.700000 mm   tip trim
+                              by parallel as far as the maker says (assumption)
                         """);
         assertThatNullPointerException().isThrownBy(() -> working.text(null)).withMessage("units must not be null");
         assertThatNullPointerException()

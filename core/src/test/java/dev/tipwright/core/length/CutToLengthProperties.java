@@ -48,7 +48,7 @@ class CutToLengthProperties {
     @Example
     void theWorkingGivesTheCutFromThePrintedNumbers() throws EvaluationException, ParseException {
         PrintedFormula.check(CUT.working());
-        assertThat(CUT.working().lines()).hasSize(2);
+        assertThat(CUT.working().lines()).hasSize(5);
     }
 
     @Property

@@ -150,7 +150,8 @@ class CutToLengthStepTest {
                 }
             }
         }
-        assertThat(reached).containsExactly(LengthCode.values());
+        // BARELY_LONG_ENOUGH comes of a review of how sure a length is, not of the step.
+        assertThat(reached).isEqualTo(EnumSet.complementOf(EnumSet.of(LengthCode.BARELY_LONG_ENOUGH)));
         assertThat(told).containsExactly(LengthInstruction.values());
     }
 

@@ -64,9 +64,7 @@ public class UncertaintyBenchmark {
 
     private static Tool tool(String name, String inches, BenchInput... uses) {
         return Tool.of(
-                Instrument.ofStandard(
-                        name, "mm", Length.parse(inches + " in").millimetres(), 0),
-                uses);
+                Instrument.ofStandard(name, "mm", Length.parse(inches + " in").millimetres(), 0), uses);
     }
 
     /** Lets the two threads go. */

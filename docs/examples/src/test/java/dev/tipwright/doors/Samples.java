@@ -191,9 +191,11 @@ public final class Samples {
     /** Where any good value will not do: by the class it is given to and the name of the argument, or by the name alone. */
     private static final Map<String, Object> BY_NAME = Map.ofEntries(
             Map.entry("letters", "ABCDEFG"),
+            Map.entry("nu", 2.0),
             Map.entry("probability", 0.9),
-            Map.entry("input", Input.ofStandard("head mass", "g", 0, 0.1)),
+            Map.entry("BuildInput.input", Input.ofStandard("head mass", "g", 0, 0.1)),
             Map.entry("Interval.high", 0.75),
+            Map.entry("radius", in("40")),
             Map.entry("Correlation.first", "head mass"),
             Map.entry("Correlation.second", "grip mass"),
             Map.entry("MonteCarlo.trials", 100),
@@ -211,7 +213,6 @@ public final class Samples {
                     new Tube(in(".53"), in(".37"), Stress.ofGigapascals(200), Stress.ofGigapascals(80))),
             Map.entry("Drill.diameter", in(".368")),
             Map.entry("cutter", in(".368")),
-            Map.entry("radius", in("60")),
             Map.entry("oversize", Reading.measured(in(".002"))),
             Map.entry("loosest", in(".006")),
             Map.entry("ShimFit.tip", DiameterProfile.cylinder(in(".34"), in("8"))),
@@ -551,6 +552,9 @@ public final class Samples {
         put(CutToLengthStep.class, CutToLengthStep.to(get(LengthPlan.class), in("1/16")));
         Shaft shaft = get(Shaft.class);
         put(ShaftCut.class, new ShaftCut(shaft, in("1/2"), in("36")));
+        put(
+                dev.tipwright.core.mass.ProfileVolume.class,
+                new dev.tipwright.core.mass.ProfileVolume(DiameterProfile.cylinder(in(".3735"), in("8"))));
         put(RemovedMaterial.class, RemovedMaterial.of(get(Build.class)));
         fits();
         weights();
