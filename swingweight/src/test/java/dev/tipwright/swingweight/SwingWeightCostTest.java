@@ -46,17 +46,20 @@ class SwingWeightCostTest {
 
     @Test
     void aTipWeightMakesTheFinishedClubCheaper() {
-        ClubPlan plan = planner(SCALE.parse("E0"), List.of(Clubs.weight(6)), "6").plan(Clubs.plain());
+        ClubPlan plan =
+                planner(SCALE.parse("E0"), List.of(Clubs.weight(6)), "6").plan(Clubs.plain());
         assertThat(SwingWeightCost.FINISHED.of(plan).getAsDouble())
                 .isLessThan(SwingWeightCost.WITHOUT_TIP_WEIGHT.of(plan).getAsDouble());
     }
 
     @Test
     void aClubOfWhichNothingCanBeSaidMustNotBeBuiltThatWay() {
-        assertThat(SwingWeightCost.FINISHED.of(planner(SCALE.parse("E0"), List.of(), "7").plan(Clubs.plain())))
+        assertThat(SwingWeightCost.FINISHED.of(
+                        planner(SCALE.parse("E0"), List.of(), "7").plan(Clubs.plain())))
                 .isEmpty();
         Build apart = Build.of(Clubs.plain().parts());
-        assertThat(SwingWeightCost.FINISHED.of(planner(SCALE.parse("E0"), List.of(), "6").plan(apart)))
+        assertThat(SwingWeightCost.FINISHED.of(
+                        planner(SCALE.parse("E0"), List.of(), "6").plan(apart)))
                 .isEmpty();
     }
 
@@ -77,8 +80,7 @@ class SwingWeightCostTest {
         Shaft light = even("light", 3);
         ClubSet set = ClubSet.of(Clubs.withShaft(six, heavy), Clubs.withShaft(seven, light));
         ShaftMatch match = ShaftMatcher.by(
-                        planner(SCALE.read(momentOf(six)), List.of(), "6", "7"),
-                        SwingWeightCost.FINISHED)
+                        planner(SCALE.read(momentOf(six)), List.of(), "6", "7"), SwingWeightCost.FINISHED)
                 .match(set);
         assertThat(match.set().club("6").parts().shaft().label()).isEqualTo("light");
         assertThat(match.set().club("7").parts().shaft().label()).isEqualTo("heavy");

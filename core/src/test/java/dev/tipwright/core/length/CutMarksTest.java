@@ -59,9 +59,9 @@ class CutMarksTest {
         assertThat(mark.text(Units.INCH))
                 .isEqualTo(
                         "Measure the raw shaft, and mark it only if it reads 39.000 in (39). Tip mark: 0.500 in (1/2) from the raw"
-                        + " tip, which is 38.500 in (38 1/2) from the raw butt. Butt mark, in pencil: 2.125 in (2 1/8) from the raw"
-                        + " butt, which is 36.875 in (36 7/8) from the raw tip. Between the marks: 36.375 in (36 3/8). Waste lies"
-                        + " outside them.");
+                                + " tip, which is 38.500 in (38 1/2) from the raw butt. Butt mark, in pencil: 2.125 in (2 1/8) from the raw"
+                                + " butt, which is 36.875 in (36 7/8) from the raw tip. Between the marks: 36.375 in (36 3/8). Waste lies"
+                                + " outside them.");
         assertThat(mark.oneWay()).isFalse();
     }
 

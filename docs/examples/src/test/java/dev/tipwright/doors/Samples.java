@@ -246,6 +246,7 @@ public final class Samples {
             Map.entry("WeighedPiece.from", Length.ZERO),
             Map.entry("CutSheet.rawLength", in("39")),
             Map.entry("ShaftEvidence.thickness", in(".08")),
+            Map.entry("TapeLayers.thickness", in(".005")),
             Map.entry("Ferrule.centre", in(".35")),
             Map.entry("Grip.length", in("10.5")),
             Map.entry("Shaft.length", in("39")),
