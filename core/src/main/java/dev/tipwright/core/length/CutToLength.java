@@ -202,7 +202,7 @@ public record CutToLength(
         Term above =
                 Term.atLeast("v", "shaft above the hosel mouth", cutLength().minus(insertion));
         List<Operation> operations = new ArrayList<>();
-        if (buttTrim.nanometres() > 0 && tipTrim.nanometres() > 0) {
+        if (buttTrim.nanometres() > 0 && tipTrim.nanometres() > 0 && cutLength().nanometres() > 0) {
             operations.add(markOut(trim, cut));
         }
         if (buttTrim.moreThan(kerf)) {
@@ -243,11 +243,15 @@ public record CutToLength(
      * How the shaft is cut up.
      *
      * @return the sheet
-     * @throws IllegalArgumentException if the shaft is too short for the length
+     * @throws IllegalArgumentException if the shaft is too short for the length, or the length leaves no shaft
      */
     public CutSheet sheet() {
         Length butt = buttTrim();
-        Require.that(butt.nanometres() >= 0, "target", "must be within reach of the shaft", target);
+        Require.that(
+                butt.nanometres() >= 0 && cutLength().nanometres() > 0,
+                "target",
+                "must be within reach of the shaft",
+                target);
         return new CutSheet(rawLength, tipTrim, butt, kerf);
     }
 

@@ -71,8 +71,8 @@ class GripStepTest {
         assertThat(fit.assumptions()).hasSize(2);
         assertThat(fit.headline()).hasSize(3);
         assertThat(fit.working().text(Units.INCH))
-                .contains("db + 2 n t = 0.5970 in")
-                .contains("o + dt - c = 1.0670 in");
+                .contains("db + 2 n t = 0.597")
+                .contains("o + dt - c = 1.067");
         assertThat(fit.operations()).hasSize(3);
     }
 
