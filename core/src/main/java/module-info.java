@@ -4,9 +4,14 @@
 @SuppressWarnings("module") // the two modules that see the internals are compiled after this one
 module dev.tipwright.core {
     exports dev.tipwright.core.club;
+    exports dev.tipwright.core.cut;
     exports dev.tipwright.core.evidence;
+    exports dev.tipwright.core.grip;
     exports dev.tipwright.core.length;
     exports dev.tipwright.core.mass;
+    exports dev.tipwright.core.match;
+    exports dev.tipwright.core.offcut;
+    exports dev.tipwright.core.orient;
     exports dev.tipwright.core.part;
     exports dev.tipwright.core.plan;
     exports dev.tipwright.core.profile;

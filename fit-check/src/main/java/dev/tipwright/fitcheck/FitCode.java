@@ -42,10 +42,33 @@ public enum FitCode implements FindingCode {
     /** A density is unknown. */
     DENSITY_UNKNOWN("a density is not known, so what comes off the tip counts as weighing nothing"),
     /** A ferrule that does not go over the finish. */
-    FERRULE_OVER_FINISH("the bore of {ferrule}, {df}, is smaller than the shaft over its finish, {d}: strip {s} up from"
-            + " the end of the tip, to where the ferrule ends"),
+    FERRULE_OVER_FINISH(
+            "the bore of {ferrule}, {df}, is smaller than the shaft over its finish, {d}, and larger than the bare shaft:"
+                    + " strip on to {s} up from the end of the tip, to where the ferrule ends and no further, or the bare shaft shows"),
     /** A ferrule that does not go over the bare shaft either. */
-    FERRULE_TOO_SMALL("the bore of {ferrule}, {df}, is smaller than the bare shaft, {d}: open it or take another"),
+    FERRULE_TOO_SMALL(
+            "the bore of {ferrule}, {df}, is smaller than the bare shaft, {d}: open the ferrule or take another, and"
+                    + " do not sand the shaft for it"),
+    /** The mouth of the bore is chamfered. */
+    CHAMFER_HOLDS_NOTHING(
+            "the chamfer at the mouth is {ch} deep and holds nothing: of the insertion of {i}, {ib} bonds"),
+    /** The insertion meets the limit only by the chamfer. */
+    SHORT_BELOW_CHAMFER(
+            "the insertion of {i} meets the limit of {imin}, but below the chamfer only {ib} bonds: ask {ask} which is meant"),
+    /** A drilled bore. */
+    CONE_AT_BOTTOM(
+            "the bore ends in the cone of a drill: the tip stops where the full diameter ends, {B} down; a pointed rod reads more"
+                    + " than that"),
+    /** Something lies at the bottom. */
+    BORE_NOT_CLEAR(
+            "the bore is known to be {B} deep and a rod finds {b}: clean out what fills {x} of it, or plan with {b}"),
+    /** The rod goes deeper than the bore. */
+    BORE_DEEPER(
+            "the bore is known to be {B} deep and a rod finds {b}, {x} more: read its depth and its diameters again"),
+    /** The rod goes into the cone. */
+    ROD_IN_CONE(
+            "a rod finds {b}, {x} more than the {B} of full diameter: it stands in the cone of the drill, where no tip goes; plan"
+                    + " with {B}"),
     /** Pins cannot see what lies below a narrow place. */
     PINS_SEE_LEAST("the bore was read with pins: below a narrow place it may be wider than they show"),
     /** More to take off than its neighbours in the set, and the difference is finish. */

@@ -6,6 +6,7 @@ import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.part.Attachment;
 import dev.tipwright.core.part.Ferrule;
+import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.BoreReading;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.insert.Chamfer;
@@ -14,6 +15,7 @@ import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a builder must know of one fit. */
 final class FitFindings {
@@ -41,6 +43,7 @@ final class FitFindings {
         found.wayIn();
         found.stock();
         found.bondedLength();
+        found.mouthAndBottom();
         found.wall();
         found.unknowns();
         found.ferrules();
@@ -100,6 +103,30 @@ final class FitFindings {
         if (fit.insertion().lessThan(least)) {
             findings.add(
                     Finding.stop(FitCode.SHORT_INSERTION, insertion, Term.of("imin", "least bonded length", least)));
+        }
+    }
+
+    private void mouthAndBottom() {
+        Length chamfer = Chamfer.depth(fit.bore());
+        Term bonded = Term.of("ib", "bonded below the chamfer", fit.bondedLength());
+        Optional<Length> least = target.leastInsertion().known();
+        if (least.isPresent()
+                && fit.bondedLength().lessThan(least.get())
+                && !fit.insertion().lessThan(least.get())) {
+            findings.add(Finding.caution(
+                    FitCode.SHORT_BELOW_CHAMFER,
+                    insertion,
+                    Term.of("imin", "least bonded length", least.get()),
+                    bonded,
+                    Term.of("ask", "whom to ask", "whoever gave the limit")));
+        } else if (chamfer.nanometres() > 0) {
+            findings.add(Finding.note(
+                    FitCode.CHAMFER_HOLDS_NOTHING, Term.of("ch", "depth of the chamfer", chamfer), insertion, bonded));
+        }
+        if (fit.bore().end() == BoreEnd.CONE) {
+            findings.add(Finding.note(
+                    FitCode.CONE_AT_BOTTOM,
+                    Term.of("B", "bore depth", fit.bore().depth())));
         }
     }
 

@@ -89,6 +89,15 @@ public record TipFit(
     }
 
     /**
+     * The length over which bore and shaft lie close enough to hold: the insertion less the chamfer at the mouth.
+     *
+     * @return the length; zero for a tip that ends in the chamfer
+     */
+    public Length bondedLength() {
+        return insertion.minus(Chamfer.depth(bore)).max(Length.ZERO);
+    }
+
+    /**
      * Where to stop and measure while the stripped tip is worked down, with passes of a thousandth of an inch.
      *
      * @return the stages, from all the structure that comes off to none
@@ -121,6 +130,7 @@ public record TipFit(
     public List<Term> headline() {
         List<Term> headline = new ArrayList<>(List.of(
                 Term.of("i", "insertion", insertion),
+                Term.of("ib", "bonded below the chamfer", bondedLength()),
                 Term.fine("i0", "first contact, untouched", untouched.insertion()),
                 Term.fine("i1", "first contact, finish off", bare.insertion()),
                 Term.fine("e", "stock at the end of the tip", removal.stockAtEnd()),
@@ -200,13 +210,13 @@ public record TipFit(
                     BenchStage.STRIP,
                     FitInstruction.STRIP,
                     Term.of("s", "stripped", insertion),
-                    Term.fine("b", "bare diameter", tip.stripped().diameterAt(Length.ZERO))));
+                    Term.fineAtLeast("b", "bare diameter", tip.stripped().diameterAt(Length.ZERO))));
         }
         if (removal.structureVolume().cubicMillimetres() > 0) {
             operations.add(Operation.of(
                     BenchStage.FIT,
                     FitInstruction.WORK_DOWN,
-                    Term.fine("e", "structure to come off the diameter", removal.structureAtEnd()),
+                    Term.fineAtMost("e", "structure to come off the diameter", removal.structureAtEnd()),
                     inserted));
             Length chamfer = insertion.minus(Chamfer.depth(bore).min(insertion));
             for (Station station : removal.finished()) {
@@ -216,7 +226,7 @@ public record TipFit(
                 operations.add(Operation.of(
                         BenchStage.FIT,
                         FitInstruction.STATION,
-                        Term.fine("f", "finished diameter", station.least()),
+                        Term.fineAtLeast("f", "finished diameter", station.least()),
                         Term.of("z", "from the end of the tip", station.at())));
             }
             stops(operations);

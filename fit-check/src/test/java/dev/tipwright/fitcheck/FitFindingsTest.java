@@ -170,6 +170,34 @@ class FitFindingsTest {
         assertThat(codes(findings(PLAIN))).doesNotContain(FitCode.PINS_SEE_LEAST);
     }
 
+    /** Of 1.250 in of insertion a chamfer of .015 in leaves 1.235 in: a limit of 1.235 is met below it, one of 1.236 is not. */
+    @Test
+    void theChamferHoldsNothing() {
+        Build build = Clubs.withBore(bore(0, 396, 15, 366, 1250, 355));
+        FitTarget met = new FitTarget(mil(4), Reading.measured(mil(1235)), Reading.measured(mil(75)));
+        Finding note = findings(build, met).stream()
+                .filter(finding -> finding.code() == FitCode.CHAMFER_HOLDS_NOTHING)
+                .findFirst()
+                .orElseThrow();
+        assertThat(note.severity()).isEqualTo(Severity.NOTE);
+        assertThat(note.term("ib").number(Units.INCH, 0)).isEqualTo("1.235");
+        FitTarget missed = new FitTarget(mil(4), Reading.measured(mil(1236)), Reading.measured(mil(75)));
+        assertThat(codes(findings(build, missed)))
+                .contains(FitCode.SHORT_BELOW_CHAMFER)
+                .doesNotContain(FitCode.CHAMFER_HOLDS_NOTHING, FitCode.SHORT_INSERTION);
+        FitTarget far = new FitTarget(mil(4), Reading.measured(mil(1251)), Reading.measured(mil(75)));
+        assertThat(codes(findings(build, far)))
+                .contains(FitCode.SHORT_INSERTION)
+                .doesNotContain(FitCode.SHORT_BELOW_CHAMFER);
+        assertThat(codes(findings(PLAIN))).doesNotContain(FitCode.CHAMFER_HOLDS_NOTHING);
+    }
+
+    @Test
+    void aDrilledBoreEndsInACone() {
+        Build drilled = Clubs.withBore(Clubs.taper().withEnd(BoreEnd.CONE));
+        assertThat(only(drilled, FitCode.CONE_AT_BOTTOM).severity()).isEqualTo(Severity.NOTE);
+    }
+
     /** .3735 over the finish, .3685 bare: .370 goes over the one and not the other; as wide is wide enough. */
     @Test
     void ferrules() {
@@ -178,8 +206,9 @@ class FitFindingsTest {
         assertThat(over.severity()).isEqualTo(Severity.NOTE);
         assertSays(
                 over,
-                "the bore of black, 0.3700 in, is smaller than the shaft over its finish, 0.3735 in: strip"
-                        + " 1.950 in (near 1 61/64) up from the end of the tip, to where the ferrule ends");
+                "the bore of black, 0.3700 in, is smaller than the shaft over its finish, 0.3735 in, and larger than the bare"
+                        + " shaft: strip on to 1.950 in (near 1 61/64) up from the end of the tip, to where the ferrule ends"
+                        + " and no further, or the bare shaft shows");
         assertThat(codes(findings(with(PLAIN, 368.5)))).contains(FitCode.FERRULE_OVER_FINISH);
         Finding small = only(with(PLAIN, 368.4), FitCode.FERRULE_TOO_SMALL);
         assertThat(small.severity()).isEqualTo(Severity.CAUTION);
@@ -317,6 +346,12 @@ class FitFindingsTest {
         all.addAll(findings(Clubs.withBore(Clubs.taper().withEnd(BoreEnd.THROUGH))));
         all.addAll(findings(Clubs.withTip(tip(0, 373.5, 1000, 373.5))));
         all.addAll(findings(PLAIN, none.withClearance(mil(400))));
+        FitTarget close = new FitTarget(mil(4), Reading.measured(mil(1240)), Reading.measured(mil(75)));
+        all.addAll(findings(Clubs.withBore(bore(0, 396, 15, 366, 1250, 355)), close));
+        all.addAll(findings(Clubs.withBore(Clubs.taper().withEnd(BoreEnd.CONE))));
+        all.addAll(new BoreDepthCheck(Clubs.taper(), mil(1100), mil(20)).findings());
+        all.addAll(new BoreDepthCheck(Clubs.taper(), mil(1400), mil(20)).findings());
+        all.addAll(new BoreDepthCheck(Clubs.taper().withEnd(BoreEnd.CONE), mil(1400), mil(20)).findings());
         all.addAll(findings(Clubs.withSection(section(cylinder(373.5), 190, 90.5))));
         ClubSet set = ClubSet.of(
                 Clubs.club("a", Clubs.taper(), section(cylinder(373.5), 2.5, 90.5)),

@@ -144,9 +144,10 @@ class TipFitReportTest {
                         FitInstruction.BOND);
         assertThat(texts(PLAIN, Units.INCH))
                 .containsExactly(
-                        "Strip the finish 1.250 in (1 1/4) up from the end of the tip, down to the structure and no further.",
+                        "Strip the finish 1.250 in (1 1/4) up from the end of the tip, down to the structure and no further;"
+                                + " where a finding asks for more under the ferrule, strip as far as it says.",
                         "Work the tip down by 0.0175 in at its end, fading out towards 1.250 in (1 1/4), a little at a"
-                                + " time and turning it all the while.",
+                                + " time and turning it all the while, to the diameters below.",
                         "Finished diameter 0.3510 in at 0.000 in (0) from the end of the tip.",
                         "Finished diameter 0.3590 in at 1.250 in (1 1/4) from the end of the tip.",
                         "Dry fit: the tip seats 1.250 in (1 1/4) deep and turns freely, 0.0040 in loose on the diameter.",
@@ -185,14 +186,15 @@ class TipFitReportTest {
                     .isEqualTo(!operation.checkFirst(Units.INCH).isEmpty());
         }
         assertThat(reached).containsExactlyInAnyOrder(FitInstruction.values());
-        assertThat(fit(PLAIN).operations().get(0).checkFirst(Units.INCH)).contains("it should read 0.3685 in");
+        assertThat(fit(PLAIN).operations().get(0).checkFirst(Units.INCH))
+                .contains("Stop when the end of the tip reads 0.3685 in or the colour ends");
     }
 
     @Test
     void headlineAndCautions() {
         TipFit fit = fit(PLAIN);
         List<String> symbols = fit.headline().stream().map(Term::symbol).toList();
-        assertThat(symbols).containsExactly("i", "i0", "i1", "e", "es", "V", "c", "t", "EI/EI0");
+        assertThat(symbols).containsExactly("i", "ib", "i0", "i1", "e", "es", "V", "c", "t", "EI/EI0");
         assertThat(fit.headline().stream().map(term -> term.text(Units.METRIC)).toList())
                 .noneMatch(String::isBlank);
         assertThat(fit.seated().least()).isEqualTo(mil(4));

@@ -232,6 +232,104 @@ public sealed interface Term {
     }
 
     /**
+     * A length along a shaft that must not be overshot one way: rounded only towards the safe side, and said when it was.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @param towards which way it may be rounded; not to the nearest
+     */
+    record OfSafeLength(String symbol, String meaning, Length value, Notation.Rounding towards) implements Term {
+
+        /**
+         * Checks the values.
+         *
+         * @param symbol as in the formula
+         * @param meaning in words
+         * @param value the value
+         * @param towards which way it may be rounded; not to the nearest
+         */
+        public OfSafeLength {
+            Require.label("symbol", symbol);
+            Require.label("meaning", meaning);
+            Require.given("value", value);
+            Lengths.oneWay(towards);
+        }
+
+        @Override
+        public String number(Units units, int extra) {
+            Require.given("units", units);
+            Require.extraDigits(extra);
+            return Lengths.number(value, units, units == Units.INCH ? 3 : 1, extra, towards);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return units == Units.INCH ? "in" : "mm";
+        }
+
+        /** In inches the fraction is the next one on the safe side, {@code over} or {@code under} which the value is. */
+        @Override
+        public String text(Units units) {
+            String decimal = Term.super.text(units);
+            if (units == Units.METRIC) {
+                return decimal + Lengths.said(value, number(units, 0), units, towards);
+            }
+            Notation.Printed fraction = Notation.SIXTY_FOURTHS.print(value, towards);
+            String beside = fraction.text().replace(" in", ")");
+            if (!fraction.rounded()) {
+                return decimal + " (" + beside;
+            }
+            return decimal + (towards == Notation.Rounding.DOWN ? " (over " : " (under ") + beside;
+        }
+    }
+
+    /**
+     * A diameter that must not be overshot one way: rounded only towards the safe side, and said when it was.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @param towards which way it may be rounded; not to the nearest
+     */
+    record OfSafeDiameter(String symbol, String meaning, Length value, Notation.Rounding towards) implements Term {
+
+        /**
+         * Checks the values.
+         *
+         * @param symbol as in the formula
+         * @param meaning in words
+         * @param value the value
+         * @param towards which way it may be rounded; not to the nearest
+         */
+        public OfSafeDiameter {
+            Require.label("symbol", symbol);
+            Require.label("meaning", meaning);
+            Require.given("value", value);
+            Lengths.oneWay(towards);
+        }
+
+        @Override
+        public String number(Units units, int extra) {
+            Require.given("units", units);
+            Require.extraDigits(extra);
+            return Lengths.number(value, units, units == Units.INCH ? 4 : 3, extra, towards);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return units == Units.INCH ? "in" : "mm";
+        }
+
+        @Override
+        public String text(Units units) {
+            return Term.super.text(units) + Lengths.said(value, number(units, 0), units, towards);
+        }
+    }
+
+    /**
      * An area.
      *
      * @param symbol as in the formula
@@ -742,6 +840,54 @@ public sealed interface Term {
      */
     static Term fine(String symbol, String meaning, Length value) {
         return new OfDiameter(symbol, meaning, value);
+    }
+
+    /**
+     * A length along a shaft that must not be exceeded, such as a trim: rounded down alone.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @return the term
+     */
+    static Term atMost(String symbol, String meaning, Length value) {
+        return new OfSafeLength(symbol, meaning, value, Notation.Rounding.DOWN);
+    }
+
+    /**
+     * A length along a shaft that must be left, such as a cut length: rounded up alone.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @return the term
+     */
+    static Term atLeast(String symbol, String meaning, Length value) {
+        return new OfSafeLength(symbol, meaning, value, Notation.Rounding.UP);
+    }
+
+    /**
+     * Stock on a diameter, of which no more must come off: rounded down alone.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @return the term
+     */
+    static Term fineAtMost(String symbol, String meaning, Length value) {
+        return new OfSafeDiameter(symbol, meaning, value, Notation.Rounding.DOWN);
+    }
+
+    /**
+     * A diameter that must be left, such as that of a finished tip: rounded up alone.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @return the term
+     */
+    static Term fineAtLeast(String symbol, String meaning, Length value) {
+        return new OfSafeDiameter(symbol, meaning, value, Notation.Rounding.UP);
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.tipwright.core.length;
 
 import dev.tipwright.core.club.Build;
+import dev.tipwright.core.cut.CutSheet;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
@@ -111,8 +112,8 @@ public record CutToLength(
     public List<Term> headline() {
         return List.of(
                 Term.of("L", "playing length", longest().min(target)),
-                Term.of("S", "cut length", cutLength()),
-                Term.of("U", "butt trim", buttTrim()));
+                Term.atLeast("S", "cut length", cutLength()),
+                Term.atMost("U", "butt trim", buttTrim()));
     }
 
     /** The cut that the parts ask for, target and kerf as they are. */
@@ -196,10 +197,14 @@ public record CutToLength(
     @Override
     public List<Operation> operations() {
         Length buttTrim = buttTrim();
-        Term trim = Term.of("U", "butt trim", buttTrim);
-        Term cut = Term.of("S", "cut length", cutLength());
-        Term above = Term.of("v", "shaft above the hosel mouth", cutLength().minus(insertion));
+        Term trim = Term.atMost("U", "butt trim", buttTrim);
+        Term cut = Term.atLeast("S", "cut length", cutLength());
+        Term above =
+                Term.atLeast("v", "shaft above the hosel mouth", cutLength().minus(insertion));
         List<Operation> operations = new ArrayList<>();
+        if (buttTrim.nanometres() > 0 && tipTrim.nanometres() > 0 && cutLength().nanometres() > 0) {
+            operations.add(markOut(trim, cut));
+        }
         if (buttTrim.moreThan(kerf)) {
             operations.add(Operation.of(
                     BenchStage.BUTT_CUT,
@@ -219,6 +224,35 @@ public record CutToLength(
                 LengthInstruction.MEASURE_LENGTH,
                 Term.of("L", "playing length", longest().min(target))));
         return operations;
+    }
+
+    private Operation markOut(Term trim, Term cut) {
+        CutSheet sheet = sheet();
+        return Operation.of(
+                BenchStage.MARK,
+                LengthInstruction.MARK_OUT,
+                Term.of("R", "raw length", rawLength),
+                Term.atMost("T", "tip trim", tipTrim),
+                Term.atLeast("Tb", "tip mark from the raw butt", sheet.tip().fromButt()),
+                trim,
+                Term.atLeast("Ut", "butt mark from the raw tip", sheet.butt().fromTip()),
+                cut);
+    }
+
+    /**
+     * How the shaft is cut up.
+     *
+     * @return the sheet
+     * @throws IllegalArgumentException if the shaft is too short for the length, or the length leaves no shaft
+     */
+    public CutSheet sheet() {
+        Length butt = buttTrim();
+        Require.that(
+                butt.nanometres() >= 0 && cutLength().nanometres() > 0,
+                "target",
+                "must be within reach of the shaft",
+                target);
+        return new CutSheet(rawLength, tipTrim, butt, kerf);
     }
 
     @Override

@@ -56,8 +56,24 @@ public record JobPlanner(List<WorkStep> steps, List<SetReview> reviews) {
      * @throws IllegalArgumentException if a review names a club that the set has not
      */
     public JobPlan plan(ClubSet set) {
+        return plan(set, Progress.UNHEARD);
+    }
+
+    /**
+     * Plans a set and says after each club how far it has come: a step may take long, and a set may be a stock of thousands.
+     *
+     * @param set the clubs
+     * @param progress told after each club
+     * @return a plan for each
+     */
+    public JobPlan plan(ClubSet set, Progress progress) {
         Require.given("set", set);
-        List<ClubPlan> clubs = set.builds().stream().map(this::plan).toList();
+        Require.given("progress", progress);
+        List<ClubPlan> clubs = new ArrayList<>();
+        for (Build build : set.builds()) {
+            clubs.add(plan(build));
+            progress.at(clubs.size(), set.builds().size());
+        }
         List<ClubFinding> found = reviews.stream()
                 .flatMap(review -> review.review(clubs).stream())
                 .toList();

@@ -1,9 +1,14 @@
 package dev.tipwright.core.plan;
 
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.cut.CutTurn;
+import dev.tipwright.core.cut.CuttingOrder;
 import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Severity;
+import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.text.Page;
@@ -93,7 +98,9 @@ public final class PlanText {
                         ? "Plan for one club"
                         : "Plan for " + plan.clubs().size() + " clubs");
         page.paragraph(
-                "Numbers are rounded to the last digit shown; a fraction said to be near is the nearest sixty-fourth."
+                "Trims and stock are rounded down, cut lengths, marks to cut at and finished diameters up, so that a cut to the"
+                        + " number never takes too much; all else is rounded to the last digit shown. A fraction in brackets is exact,"
+                        + " unless it says that the length is over it, under it or near it; it is the next sixty-fourth."
                         + " Do the steps of a club in the order given: the butt is cut last, after the cure.");
         if (bench.isPresent()) {
             page.paragraph(
@@ -102,6 +109,7 @@ public final class PlanText {
                             + " first order.");
         }
         set();
+        cuttingOrder();
         plan.clubs().forEach(this::club);
         cautions();
         assumptions();
@@ -166,6 +174,29 @@ public final class PlanText {
                 .filter(term ->
                         term.symbol().equals(kind.symbol()) && term.meaning().equals(kind.meaning()))
                 .findFirst();
+    }
+
+    private void cuttingOrder() {
+        List<Build> planned = plan.clubs().stream().map(ClubPlan::after).toList();
+        List<CutTurn> turns = new CuttingOrder(new ClubSet(planned)).turns();
+        if (turns.size() < 2) {
+            return;
+        }
+        page.heading(2, "The order of cutting tips");
+        page.paragraph(
+                "Blank by blank, the least trim first: a tip cut too far may still make a club that is trimmed more, so long as the"
+                        + " shaft meant for that club is whole. Then let the two shafts change places and plan again.");
+        for (int i = 0; i < turns.size(); i++) {
+            page.item((i < 9 ? " " : "") + (i + 1) + ".", turn(turns.get(i)), "");
+        }
+    }
+
+    private String turn(CutTurn turn) {
+        String cut = "shaft " + turn.shaft() + " (blank " + turn.blank() + ") for club " + turn.club() + ": "
+                + Term.atMost("T", "tip trim", turn.tipTrim()).text(units) + ". Cut too far, it ";
+        return turn.couldBecome().isEmpty()
+                ? cut + "is lost to this set."
+                : cut + "could still become " + String.join(" or ", turn.couldBecome()) + ".";
     }
 
     private void club(ClubPlan club) {
@@ -275,11 +306,21 @@ public final class PlanText {
                     page.item(
                             club.label(),
                             assumption.value().meaning() + ": "
-                                    + assumption.value().text(units) + " ("
-                                    + assumption.source().title() + ")",
+                                    + assumption.value().text(units) + " (" + words(assumption.source()) + ")",
                             "");
                 }
             }
         }
+    }
+
+    private static String words(Source source) {
+        String kind = switch (source.kind()) {
+            case PUBLISHED -> "published: ";
+            case COMMON_PRACTICE -> "common practice, no source: ";
+            case FROM_MEMORY -> "from memory: ";
+            case ASSUMPTION -> "assumption: ";
+            case GIVEN -> "given by ";
+        };
+        return kind + source.title() + (source.place().isEmpty() ? "" : ", " + source.place());
     }
 }

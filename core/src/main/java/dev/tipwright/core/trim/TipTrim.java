@@ -90,7 +90,7 @@ public record TipTrim(
     public List<Term> headline() {
         return List.of(
                 Term.of("G", "bore bottom to ground", bottomToGround),
-                Term.of("T", "tip trim", trim()),
+                Term.atMost("T", "tip trim", trim()),
                 Term.of("o", "tip offcut", offcut()));
     }
 
@@ -143,7 +143,7 @@ public record TipTrim(
         if (trim().nanometres() <= 0) {
             return List.of();
         }
-        Term trim = Term.of("T", "tip trim", trim());
+        Term trim = Term.atMost("T", "tip trim", trim());
         return List.of(
                 trim().moreThan(kerf)
                         ? Operation.of(

@@ -56,13 +56,15 @@ class PlanTextTest {
         assertThat(club)
                 .containsSubsequence(
                         " 1.",
+                        "Measure the raw shaft",
+                        " 2.",
                         "Mark 0.750 in (3/4) from the raw tip",
                         "First: Measure the mark again",
-                        " 2.",
-                        "in (1 7/8) comes off",
                         " 3.",
-                        "Put on tape and grip",
+                        "in (1 7/8) comes off",
                         " 4.",
+                        "Put on tape and grip",
+                        " 5.",
                         "Measure the finished club");
     }
 
@@ -73,10 +75,10 @@ class PlanTextTest {
                 .containsPattern("tip trim, in +0\\.750 +1\\.250\n")
                 .containsPattern("worst finding +note +note\n");
         String metric = PlanText.plain(plan("5", "6"), Units.METRIC);
-        assertThat(metric).containsPattern("tip trim, mm +19\\.0 +31\\.8\n"); // 19.05 is a tie: to the even 19.0
+        assertThat(metric).containsPattern("tip trim, mm +19\\.0 +31\\.7\n"); // 19.05 and 31.75, down
         // The numbers of a club are in both.
-        assertThat(inch).containsPattern("tip trim +T +0\\.750 in \\(3/4\\) +19\\.0 mm\n");
-        assertThat(metric).containsPattern("tip trim +T +19\\.0 mm +0\\.750 in \\(3/4\\)\n");
+        assertThat(inch).containsPattern("tip trim +T +0\\.750 in \\(3/4\\) +19\\.0 mm \\(rounded down\\)\n");
+        assertThat(metric).containsPattern("tip trim +T +19\\.0 mm \\(rounded down\\) +0\\.750 in \\(3/4\\)\n");
     }
 
     /** A club that is stopped at both steps has findings and nothing else; the set shows it with dashes. */
@@ -119,7 +121,7 @@ class PlanTextTest {
                 .plan(ClubSet.of(Bench.club("5"), Bench.club("6")));
         String text = PlanText.plain(plan, Units.INCH);
         assertThat(text.split("ASSUMED, NOT MEASURED", -1)).hasSize(2);
-        assertThat(text).contains("  5  mass: 12.00 g (as they come)\n  6  mass");
+        assertThat(text).contains("  5  mass: 12.00 g (common practice, no source: as they come)\n  6  mass");
         // The same in both units is printed once.
         assertThat(text).containsPattern("mass +m +12\\.00 g\n");
         assertThat(text).doesNotContain("CAUTIONS", "Findings");
@@ -142,7 +144,7 @@ class PlanTextTest {
         String markdown = PlanText.markdown(plan, Units.METRIC);
         assertThat(markdown)
                 .startsWith("# Plan for 3 clubs\n")
-                .contains("\n## Club 9\n", "\n### At the bench\n", "| tip trim, mm | 19.0 | 31.8 | - |", "**STOP** ");
+                .contains("\n## Club 9\n", "\n### At the bench\n", "| tip trim, mm | 19.0 | 31.7 | - |", "**STOP** ");
         assertThat(PlanText.plain(plan("5"), Units.INCH)).startsWith("PLAN FOR ONE CLUB\n");
     }
 

@@ -86,7 +86,7 @@ class TipTrimProperties {
                 .isEqualTo(
                         "Mark 1.031 in (1 1/32) from the raw tip and cut on the tip side of the mark: the kerf of 0.062 in"
                                 + " (1/16) falls in the waste and leaves an offcut of 0.969 in (31/32).");
-        assertThat(cut.checkFirst(Units.METRIC)).contains("Do not cut unless it reads 26.2 mm");
+        assertThat(cut.checkFirst(Units.METRIC)).contains("Do not cut unless it reads 26.1 mm (rounded down)");
     }
 
     @Example

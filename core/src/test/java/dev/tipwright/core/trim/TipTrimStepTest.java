@@ -103,7 +103,9 @@ class TipTrimStepTest {
         assertThat(stop.code()).isEqualTo(TrimCode.NOT_ON_CHART);
         assertThat(stop.severity()).isEqualTo(Severity.STOP);
         assertThat(stop.message(Units.INCH))
-                .isEqualTo("the chart has no trim for club 9 on blank mid: ask the shaft's maker");
+                .isEqualTo(
+                        "the chart has no trim for club 9 on blank mid, so its tip is left untrimmed here: ask the shaft's maker,"
+                                + " and do not cut this shaft before");
         assertThat(outcome.reports()).isEmpty();
         assertThat(outcome.after().work().tipTrim()).isEqualTo(Length.ZERO);
     }
@@ -185,6 +187,9 @@ class TipTrimStepTest {
         List<StepOutcome> outcomes = List.of(
                 take(CHART, Bench.club("9")),
                 take(CHART, through),
+                TipTrimStep.by(CHART.withGroundReference(len("3/4 in")), KERF)
+                        .withDoubt(len("1/4 in"))
+                        .take(build),
                 take(CHART.withGroundReference(len("6 in")), build),
                 take(CHART, build.withWork(build.work().withButtTrim(len("38 in")))),
                 take(CHART, withParallel(build, "2 in")),

@@ -7,6 +7,10 @@ import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.club.Stop;
 import dev.tipwright.core.club.TipWork;
 import dev.tipwright.core.club.Work;
+import dev.tipwright.core.cut.CutMark;
+import dev.tipwright.core.cut.CutSheet;
+import dev.tipwright.core.cut.CutTurn;
+import dev.tipwright.core.cut.CuttingOrder;
 import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.FindingCode;
@@ -14,6 +18,9 @@ import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
+import dev.tipwright.core.grip.GripFit;
+import dev.tipwright.core.grip.GripStep;
+import dev.tipwright.core.grip.TapeLayers;
 import dev.tipwright.core.length.CutToLength;
 import dev.tipwright.core.length.CutToLengthStep;
 import dev.tipwright.core.length.LengthDoubt;
@@ -22,6 +29,16 @@ import dev.tipwright.core.length.LengthPlan;
 import dev.tipwright.core.length.LengthTarget;
 import dev.tipwright.core.mass.RemovedMaterial;
 import dev.tipwright.core.mass.ShaftCut;
+import dev.tipwright.core.match.ClubCost;
+import dev.tipwright.core.match.ForbiddenPair;
+import dev.tipwright.core.match.MatchedPair;
+import dev.tipwright.core.match.ShaftMatch;
+import dev.tipwright.core.match.ShaftMatcher;
+import dev.tipwright.core.offcut.ShaftEvidence;
+import dev.tipwright.core.offcut.ShaftReading;
+import dev.tipwright.core.offcut.WeighedPiece;
+import dev.tipwright.core.orient.OrientStep;
+import dev.tipwright.core.orient.Orientation;
 import dev.tipwright.core.part.Adhesive;
 import dev.tipwright.core.part.Anchor;
 import dev.tipwright.core.part.Attachment;
@@ -58,6 +75,7 @@ import dev.tipwright.core.plan.ClubFinding;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.Operation;
+import dev.tipwright.core.plan.Progress;
 import dev.tipwright.core.plan.SetReview;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.StepReport;
@@ -109,6 +127,7 @@ import dev.tipwright.core.uncertainty.MonteCarloResult;
 import dev.tipwright.core.uncertainty.Nudge;
 import dev.tipwright.core.uncertainty.Nudges;
 import dev.tipwright.core.uncertainty.SecondOrder;
+import dev.tipwright.fitcheck.BoreDepthCheck;
 import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.fitcheck.StockReview;
@@ -142,6 +161,7 @@ import dev.tipwright.fitcheck.taper.StopReport;
 import dev.tipwright.fitcheck.taper.TipSection;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.ShaftReview;
+import dev.tipwright.swingweight.SwingWeightCost;
 import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
@@ -157,6 +177,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -220,6 +241,12 @@ public final class Samples {
             Map.entry("ClubBalance.label", "head"),
             Map.entry("Balance.label", "head"),
             Map.entry("Seat.stop", Stop.BORE_BOTTOM),
+            Map.entry("CuttingOrder.club", "6"),
+            Map.entry("towards", Notation.Rounding.UP),
+            Map.entry("WeighedPiece.from", Length.ZERO),
+            Map.entry("CutSheet.rawLength", in("39")),
+            Map.entry("ShaftEvidence.thickness", in(".08")),
+            Map.entry("TapeLayers.thickness", in(".005")),
             Map.entry("Ferrule.centre", in(".35")),
             Map.entry("Grip.length", in("10.5")),
             Map.entry("Shaft.length", in("39")),
@@ -262,6 +289,9 @@ public final class Samples {
     /** A good value for an argument that must fit the others: by the door and its name. */
     static Optional<Object> byName(Executable door, String name) {
         String owner = door.getDeclaringClass().getSimpleName();
+        if (owner.equals("ShaftMatcher") && name.equals("set")) {
+            return Optional.of(set()); // nothing done to it yet
+        }
         if (door.getName().equals("parse") && name.equals("text")) {
             return of(door.getDeclaringClass()).map(Object::toString);
         }
@@ -530,6 +560,43 @@ public final class Samples {
         fits();
         weights();
         plans();
+        benchWork();
+    }
+
+    private static void benchWork() {
+        CutSheet sheet = new CutSheet(in("39"), in("1/2"), in("2 1/8"), in("1/16"));
+        put(CutSheet.class, sheet);
+        put(CutMark.class, sheet.tip());
+        CuttingOrder order = new CuttingOrder(get(ClubSet.class));
+        put(CuttingOrder.class, order);
+        put(CutTurn.class, order.turns().get(0));
+        WeighedPiece piece = WeighedPiece.tipOffcut(sheet, Mass.ofGrams(0.9));
+        put(WeighedPiece.class, piece);
+        put("java.util.List<" + WeighedPiece.class.getName() + ">", List.of(piece));
+        put(ShaftReading.class, ShaftEvidence.weighed(get(Shaft.class), List.of(piece)));
+        put(Progress.class, Progress.UNHEARD);
+        ClubCost cost = SwingWeightCost.FINISHED;
+        put(ClubCost.class, cost);
+        put("java.util.OptionalDouble", OptionalDouble.of(2));
+        ForbiddenPair pair = new ForbiddenPair("6", "M2");
+        put(ForbiddenPair.class, pair);
+        put("java.util.List<" + ForbiddenPair.class.getName() + ">", List.of(pair));
+        MatchedPair matched = new MatchedPair("6", "M1", OptionalDouble.of(2), "M2", OptionalDouble.of(1));
+        put(MatchedPair.class, matched);
+        put("java.util.List<" + MatchedPair.class.getName() + ">", List.of(matched));
+        put("java.util.List<" + Shaft.class.getName() + ">", List.of(get(Shaft.class)));
+        JobPlanner planner = JobPlanner.of(CutToLengthStep.to(get(LengthPlan.class), in("1/16")));
+        put(
+                ShaftMatcher.class,
+                ShaftMatcher.by(
+                        planner, plan -> OptionalDouble.of(plan.findings().size())));
+        put(ShaftMatch.class, new ShaftMatch(get(ClubSet.class), List.of(matched), List.of(), List.of()));
+        put(TapeLayers.class, new TapeLayers(2, in(".005"), Mass.ofGrams(1)));
+        put(GripFit.class, GripFit.of(get(Build.class), TapeLayers.NONE));
+        put(GripStep.class, GripStep.over(TapeLayers.NONE));
+        put(Orientation.class, Orientation.of(get(Build.class), "the seam", Angle.ofDegrees(90)));
+        put(OrientStep.class, OrientStep.to("the seam", Angle.ofDegrees(90)));
+        put(BoreDepthCheck.class, new BoreDepthCheck(get(Bore.class), in("1.15"), in(".02")));
     }
 
     private static Object termOf(Class<?> kind) {
@@ -538,7 +605,9 @@ public final class Samples {
                 return Term.momentFactor();
             }
             Object value = get(kind.getRecordComponents()[2].getType());
-            return kind.getConstructors()[0].newInstance("s", "a sample", value);
+            return kind.getRecordComponents().length == 3
+                    ? kind.getConstructors()[0].newInstance("s", "a sample", value)
+                    : kind.getConstructors()[0].newInstance("s", "a sample", value, Notation.Rounding.UP);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }
