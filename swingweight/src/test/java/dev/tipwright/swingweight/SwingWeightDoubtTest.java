@@ -37,13 +37,13 @@ class SwingWeightDoubtTest {
 
     private static List<Finding> found(double points, double within, Tool... tools) {
         SwingWeightTarget target = new SwingWeightTarget("6", new SwingWeight(points), within);
-        SwingWeightTargets targets =
-                new SwingWeightTargets(SwingWeightScale.LETTERS_AT_14_INCHES, List.of(target));
+        SwingWeightTargets targets = new SwingWeightTargets(SwingWeightScale.LETTERS_AT_14_INCHES, List.of(target));
         return found(targets, tools);
     }
 
     private static List<Finding> found(SwingWeightTargets targets, Tool... tools) {
-        ClubPlan club = JobPlanner.of(SwingWeightStep.towards(targets, List.of())).plan(Clubs.plain());
+        ClubPlan club =
+                JobPlanner.of(SwingWeightStep.towards(targets, List.of())).plan(Clubs.plain());
         return new SwingWeightDoubt(BenchUncertainty.of(tools))
                 .review(List.of(club)).stream().map(ClubFinding::finding).toList();
     }
@@ -91,6 +91,7 @@ class SwingWeightDoubtTest {
     @Test
     void aClubThatWasNotBalancedIsPassedOver() {
         ClubPlan empty = new ClubPlan(Clubs.plain(), Clubs.plain(), List.of(), List.of());
-        assertThat(new SwingWeightDoubt(BenchUncertainty.of(DOWEL)).review(List.of(empty))).isEmpty();
+        assertThat(new SwingWeightDoubt(BenchUncertainty.of(DOWEL)).review(List.of(empty)))
+                .isEmpty();
     }
 }

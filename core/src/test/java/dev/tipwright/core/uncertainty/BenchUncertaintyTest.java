@@ -23,8 +23,7 @@ class BenchUncertaintyTest {
     private static final Build BUILD = NudgedClub.BUILD;
 
     /** Mass of head, shaft and grip: sensitivity 1 to each. */
-    private static final Measure MASSES = new Measure(
-            "m", "mass", Measure.Kind.MASS, BenchUncertaintyTest::masses);
+    private static final Measure MASSES = new Measure("m", "mass", Measure.Kind.MASS, BenchUncertaintyTest::masses);
 
     private static final Measure MOUTH = Measure.length(
             "H", "mouth", build -> build.parts().head().geometry().mouthToGround());
@@ -67,7 +66,8 @@ class BenchUncertaintyTest {
     @Test
     void whatIsKnownExactlyContributesNothing() {
         Budget budget = budget(MASSES, scale(0.1, 0), rule(0));
-        assertThat(budget.standardUncertainty()).isEqualTo(budget(MASSES, scale(0.1, 0)).standardUncertainty());
+        assertThat(budget.standardUncertainty())
+                .isEqualTo(budget(MASSES, scale(0.1, 0)).standardUncertainty());
         assertThat(budget.contributions())
                 .filteredOn(line -> line.input().standardUncertainty() == 0)
                 .hasSize(2)
@@ -79,7 +79,10 @@ class BenchUncertaintyTest {
     @Test
     void anotherUnitChangesNothing() {
         Measure inches = new Measure(
-                "H", "mouth", Measure.Kind.POINTS, build -> build.parts().head().geometry().mouthToGround().inches());
+                "H",
+                "mouth",
+                Measure.Kind.POINTS,
+                build -> build.parts().head().geometry().mouthToGround().inches());
         double mm = budget(MOUTH, rule(0.4)).standardUncertainty();
         assertThat(mm).isCloseTo(0.4, within(1e-9));
         assertThat(budget(inches, rule(0.4)).standardUncertainty() * 25.4).isCloseTo(mm, within(1e-12));
@@ -173,8 +176,7 @@ class BenchUncertaintyTest {
         assertThat(bench.without(BenchInput.RAW_LENGTH).tools().get(1).uses())
                 .containsExactly(BenchInput.MOUTH_TO_GROUND);
         assertThatIllegalArgumentException()
-                .isThrownBy(() ->
-                        bench.without(BenchInput.MASS, BenchInput.RAW_LENGTH, BenchInput.MOUTH_TO_GROUND))
+                .isThrownBy(() -> bench.without(BenchInput.MASS, BenchInput.RAW_LENGTH, BenchInput.MOUTH_TO_GROUND))
                 .withMessageStartingWith("known must leave");
     }
 
