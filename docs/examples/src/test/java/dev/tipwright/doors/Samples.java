@@ -127,6 +127,7 @@ import dev.tipwright.core.uncertainty.MonteCarloResult;
 import dev.tipwright.core.uncertainty.Nudge;
 import dev.tipwright.core.uncertainty.Nudges;
 import dev.tipwright.core.uncertainty.SecondOrder;
+import dev.tipwright.core.uncertainty.UncertainClub;
 import dev.tipwright.fitcheck.BoreDepthCheck;
 import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.FitTarget;
@@ -738,6 +739,7 @@ public final class Samples {
         put(BenchUncertainty.Tool[].class, new BenchUncertainty.Tool[] {tool});
         list(BenchUncertainty.Tool.class, tool);
         put(BenchUncertainty.class, bench());
+        put(UncertainClub.class, UncertainClub.of(build(), bench()));
         Measure measure = get(ClubBalance.class).pointsMeasure();
         put(Measure.class, measure);
         put(
