@@ -9,6 +9,7 @@ import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Units;
 import dev.tipwright.fitcheck.TipFit;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -177,6 +178,8 @@ class StageTableTest {
         TipFit fit = TipFit.of(section, barrel, in("1.25"), in(".001"));
         assertThat(fit.stages().tip().seatsAt()).isEqualTo(in(".001"));
         assertThat(fit.removal().finished().get(0).mean()).isEqualTo(in(".359"));
+        assertThat(fit.working().text(Units.INCH))
+                .contains("D = 0.360000000 in   narrowest bore down to the insertion");
     }
 
     @Test
