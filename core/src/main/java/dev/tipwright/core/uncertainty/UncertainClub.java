@@ -101,7 +101,7 @@ public final class UncertainClub {
     /** The club with these errors. */
     private Build at(double[] deltas) {
         int only = onlyOne(deltas);
-        Optional<Build> made = only >= 0 && Math.abs(deltas[only]) == step(only)
+        Optional<Build> made = only >= 0 && Double.compare(Math.abs(deltas[only]), step(only)) == 0
                 ? (deltas[only] < 0 ? below : above).get(only)
                 : Optional.empty();
         return made.orElseGet(() -> moved(deltas));
