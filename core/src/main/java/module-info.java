@@ -5,12 +5,14 @@
 module dev.tipwright.core {
     exports dev.tipwright.core.club;
     exports dev.tipwright.core.evidence;
+    exports dev.tipwright.core.flex;
     exports dev.tipwright.core.length;
     exports dev.tipwright.core.mass;
     exports dev.tipwright.core.part;
     exports dev.tipwright.core.plan;
     exports dev.tipwright.core.profile;
     exports dev.tipwright.core.quantity;
+    exports dev.tipwright.core.rules;
     exports dev.tipwright.core.trim;
     exports dev.tipwright.core.uncertainty;
     exports dev.tipwright.core.internal.arg to

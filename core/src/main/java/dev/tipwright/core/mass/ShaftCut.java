@@ -2,11 +2,15 @@ package dev.tipwright.core.mass;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.LineDensity;
 import dev.tipwright.core.quantity.Mass;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A piece of a shaft between two places: what it weighs, where it balances, how it resists being swung. Where the
@@ -64,6 +68,32 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
         long length = shaft.length().nanometres();
         long balance = Math.multiplyExact(3, shaft.mass().balance().nanometres());
         return shaft.mass().along().known().isPresent() || (balance >= length && balance <= 2 * length);
+    }
+
+    /**
+     * Line density along a raw shaft: as found out by weighing, or the straight line that has its mass and balance point.
+     *
+     * @param shaft the raw shaft, its mass along it believable
+     * @return mass for length from the raw tip to the butt
+     * @throws IllegalArgumentException if the straight line goes to zero or below somewhere
+     */
+    public static LineDensityProfile lineDensity(Shaft shaft) {
+        Require.given("shaft", shaft);
+        Optional<LineDensityProfile> known = shaft.mass().along().known();
+        if (known.isPresent()) {
+            return known.get();
+        }
+        double length = shaft.length().millimetres();
+        double atTip = LineMass.atTip(shaft);
+        double atButt = 2 * shaft.mass().mass().grams() / length - atTip;
+        Require.that(
+                atTip > 0 && atButt > 0,
+                "shaft",
+                "must balance inside its middle third",
+                shaft.mass().balance());
+        return new LineDensityProfile(List.of(
+                new LineDensityProfile.Knot(Length.ZERO, LineDensity.ofGramsPerMillimetre(atTip)),
+                new LineDensityProfile.Knot(shaft.length(), LineDensity.ofGramsPerMillimetre(atButt))));
     }
 
     /**
