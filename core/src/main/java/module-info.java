@@ -18,6 +18,12 @@ module dev.tipwright.core {
     exports dev.tipwright.core.internal.arg to
             dev.tipwright.fitcheck,
             dev.tipwright.swingweight;
+    exports dev.tipwright.core.internal.assign to
+            dev.tipwright.fitcheck,
+            dev.tipwright.swingweight;
+    exports dev.tipwright.core.internal.root to
+            dev.tipwright.fitcheck,
+            dev.tipwright.swingweight;
     exports dev.tipwright.core.internal.shape to
             dev.tipwright.fitcheck,
             dev.tipwright.swingweight;

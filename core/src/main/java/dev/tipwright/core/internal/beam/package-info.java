@@ -10,7 +10,7 @@
  *
  * <p>A slender beam in the sense of Euler and Bernoulli: bending stiffness {@code EI} and line density {@code mu} are
  * piecewise linear along it, each with its own stations, steps allowed; shear, rotary inertia of the beam itself, axial
- * force, gravity and damping are left out. The lowest natural frequency is the root of the largest number {@code t} for
+ * force, gravity and damping are left out. The lowest natural frequency follows from the largest number {@code t} for
  * which some shape {@code w} satisfies
  *
  * <pre>
@@ -22,10 +22,10 @@
  * </pre>
  *
  * <p>that is, a shape that its own inertia forces reproduce. The four integrals are taken panel by panel at Gauss points.
- * That has three happy consequences. All terms have one sign, so that nothing cancels, where a stiffness matrix of
- * fourth differences loses a digit each time its panels are halved three times. The rule is symmetric in just the way
- * that makes the discrete operator as self-adjoint as the true one, so that a few steps of the Lanczos process yield its
- * largest {@code t} to rounding. And the error falls with the eighth power of the panel length.
+ * That has three happy consequences. Nothing cancels, since under a load of one sign all terms have one sign, while a
+ * stiffness matrix of fourth differences loses more than a digit each time its elements are halved. The rule is symmetric
+ * in just the way that makes the discrete operator as self-adjoint as the true one, so that a few steps of the Lanczos
+ * process yield its largest {@code t} almost to rounding. And the error falls with the eighth power of the panel length.
  *
  * <p>Only additions, multiplications, divisions and square roots occur: the same bits on every JVM.
  */
