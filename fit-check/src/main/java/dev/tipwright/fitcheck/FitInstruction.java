@@ -15,7 +15,7 @@ public enum FitInstruction implements Instruction {
     /** One station of the finished shape. */
     STATION("Finished diameter {f} at {z} from the end of the tip.", ""),
     /** Try the fit. */
-    TRY_FIT("Dry fit: the tip seats {i} deep and turns freely, {w} loose on the diameter.", ""),
+    TRY_FIT("Dry fit: the tip seats {i} deep and turns freely, {c} loose on the diameter.", ""),
     /** Bond and cure. */
     BOND(
             "Roughen and clean tip and bore, put the ferrule on, coat both with adhesive, turn the tip in until it is seated {i} deep,"

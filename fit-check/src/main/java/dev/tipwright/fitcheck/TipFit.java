@@ -11,6 +11,7 @@ import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.TipSection;
@@ -79,6 +80,15 @@ public record TipFit(
                 FirstContact.of(tip.outside(), bore),
                 FirstContact.of(tip.stripped(), bore),
                 MaterialRemoval.of(tip, bore, insertion, clearance));
+    }
+
+    /**
+     * The clearance of the finished tip where it seats.
+     *
+     * @return least, greatest and mean; the least is the wanted clearance unless the bare tip is looser
+     */
+    public Clearance seated() {
+        return Clearance.of(removal.profile(), bore, insertion);
     }
 
     @Override
@@ -150,7 +160,7 @@ public record TipFit(
                 BenchStage.DRY_BUILD,
                 FitInstruction.TRY_FIT,
                 inserted,
-                Term.fine("w", "clearance on the diameter", clearance)));
+                Term.fine("c", "least clearance of the finished tip", seated().least())));
         operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
     }

@@ -39,9 +39,13 @@ class ExpectedNumbersTest {
     void aWiderBore() throws IOException {
         Scenario wider = Scenario.named(FIRST)
                 .copiedTo(temp)
-                .cell("bores.csv", "7", "diameter", before -> Notation.TEN_THOUSANDTHS
-                        .print(Length.parse(before).plus(Length.parse(".010 in")))
-                        .text());
+                .cell(
+                        "bores.csv",
+                        "7",
+                        "diameter",
+                        before -> Notation.TEN_THOUSANDTHS
+                                .print(Length.parse(before).plus(Length.parse(".010 in")))
+                                .text());
         assertThat(checked("changed-bore.csv", wider)).isEqualTo(20);
     }
 
@@ -63,8 +67,9 @@ class ExpectedNumbersTest {
     @Test
     void theWedgesAndTheWood() throws IOException {
         List<Expected> rows = Expected.in("wedges-and-wood.csv");
-        List<Expected> shims =
-                rows.stream().filter(row -> row.quantity().startsWith("shim wall")).toList();
+        List<Expected> shims = rows.stream()
+                .filter(row -> row.quantity().startsWith("shim wall"))
+                .toList();
         assertThat(rows).hasSize(79);
         assertThat(shims).hasSize(8).noneMatch(row -> PlannedNumbers.known(row.quantity()));
         List<Expected> others =

@@ -37,16 +37,14 @@ final class PlannedNumbers {
             entry("butt trim", n -> n.cut().buttTrim().inches()),
             entry("too short by", n -> -n.cut().buttTrim().inches()),
             entry("longest playing length", n -> n.cut().longest().inches()),
-            entry("first contact untouched", n -> n.fit().untouched().insertion().inches()),
+            entry(
+                    "first contact untouched",
+                    n -> n.fit().untouched().insertion().inches()),
             entry(
                     "first contact with the finish off",
                     n -> n.fit().bare().insertion().inches()),
-            entry(
-                    "stock at the tip end",
-                    n -> n.fit().removal().stockAtEnd().thousandths()),
-            entry(
-                    "of it structure",
-                    n -> n.fit().removal().structureAtEnd().thousandths()),
+            entry("stock at the tip end", n -> n.fit().removal().stockAtEnd().thousandths()),
+            entry("of it structure", n -> n.fit().removal().structureAtEnd().thousandths()),
             entry("volume removed", n -> n.fit().removal().volume().cubicMillimetres()),
             entry("of it finish", n -> n.fit().removal().finishVolume().cubicMillimetres()),
             entry("mass removed", n -> n.fit().removal().mass().orElseThrow().grams()),
@@ -62,8 +60,11 @@ final class PlannedNumbers {
             entry("clearance at the mouth", n -> n.clearanceAtMouth().inches()),
             entry("clearance at the tip end", n -> n.clearanceAtTip().inches()),
             entry("least clearance", n -> n.clearance().least().inches()),
-            entry("exact tip weight to the target", n -> n.report().exactWeight().orElseThrow().grams()),
-            // The cut shaft and the balance are those of the club as it is planned, and so at the longest length where it is too short.
+            entry(
+                    "exact tip weight to the target",
+                    n -> n.report().exactWeight().orElseThrow().grams()),
+            // The cut shaft and the balance are those of the club as it is planned, and so at the longest length where
+            // it is too short.
             entry(
                     "cut length at the longest playing length",
                     n -> n.withoutWeight.cutLength().inches()),
@@ -75,9 +76,7 @@ final class PlannedNumbers {
                     n -> ShaftCut.of(n.withoutWeight).mass().grams()),
             entry("total mass", n -> n.balance().total().grams()),
             entry("balance from the top", n -> n.balance().balancePoint().inches()),
-            entry(
-                    "points from D0",
-                    n -> n.reading().over(n.report().scale().parse("D0"))));
+            entry("points from D0", n -> n.reading().over(n.report().scale().parse("D0"))));
 
     private final ClubPlan plan;
     private final Build withoutWeight;
@@ -87,9 +86,7 @@ final class PlannedNumbers {
     private PlannedNumbers(ClubPlan plan, List<TipWeight> stock, Optional<TipWeight> weight) {
         this.plan = plan;
         this.withoutWeight = plan.after()
-                .withWork(plan.after()
-                        .work()
-                        .withAttached(plan.before().work().attached()));
+                .withWork(plan.after().work().withAttached(plan.before().work().attached()));
         this.stock = stock;
         this.weight = weight;
     }
@@ -177,8 +174,6 @@ final class PlannedNumbers {
     private Length clearanceAt(Length depth) {
         Bore bore = fit().bore();
         Length fromTip = fit().insertion().minus(depth);
-        return bore.profile()
-                .diameterAt(depth)
-                .minus(fit().tip().stripped().diameterAt(fromTip));
+        return bore.profile().diameterAt(depth).minus(fit().tip().stripped().diameterAt(fromTip));
     }
 }

@@ -39,10 +39,9 @@ final class BoreReader {
         last.require(stations.size() > 1, "head", "a head with two readings or more");
         last.require(!tools.get(tools.size() - 1).equals(CHAMFER), "read with", "pin or bore gauge at the bottom");
         int chamfer = tools.lastIndexOf(CHAMFER) + 1;
-        return last.make(
-                () -> tools.contains(PIN)
-                        ? Bore.ofPins(stations.subList(0, chamfer), pins(chamfer), end)
-                        : Bore.ofReadings(stations, end));
+        return last.make(() -> tools.contains(PIN)
+                ? Bore.ofPins(stations.subList(0, chamfer), pins(chamfer), end)
+                : Bore.ofReadings(stations, end));
     }
 
     private List<GaugePin> pins(int from) {
@@ -54,7 +53,7 @@ final class BoreReader {
     private void read(Row line) {
         Length depth = line.read("depth", Limits.BORE_DEPTH);
         Length diameter = line.read("diameter", Limits.BORE_DIAMETER);
-        String tool = line.choice("read with", CHAMFER, PIN, GAUGE);
+        String tool = line.choice("read with", List.of(CHAMFER, PIN, GAUGE));
         line.require(
                 hosel.isEmpty() || diameter.lessThan(hosel.get()), "diameter", "less than the outside of the hosel");
         if (sound) {
@@ -78,7 +77,9 @@ final class BoreReader {
         String toolBefore = tools.get(count - 1);
         line.require(!depth.lessThan(before.at()), "depth", "no less than in the line before: from the mouth down");
         line.require(
-                count == 1 || depth.moreThan(stations.get(count - 2).at()), "depth", "at most two readings at one depth");
+                count == 1 || depth.moreThan(stations.get(count - 2).at()),
+                "depth",
+                "at most two readings at one depth");
         line.require(
                 tool.equals(toolBefore) || toolBefore.equals(CHAMFER),
                 "read with",

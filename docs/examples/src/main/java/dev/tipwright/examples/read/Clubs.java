@@ -87,7 +87,7 @@ final class Clubs {
     }
 
     private static Optional<Seat> seat(Row row, Optional<Head> head) {
-        if (row.choice("stop", BOTTOM, MARK).equals(MARK)) {
+        if (row.choice("stop", List.of(BOTTOM, MARK)).equals(MARK)) {
             Length insertion = row.read("insertion", Limits.INSERTION);
             head.ifPresent(known -> row.require(
                     !insertion.moreThan(known.bore().depth()), "insertion", "no deeper than the bore of the head"));
@@ -101,8 +101,9 @@ final class Clubs {
 
     private void target(Row row, String label) {
         Length length = row.read("target length", Limits.PLAYING_LENGTH);
-        row.choice("length measured", "along the axis");
-        row.make(() -> new LengthTarget(label, length, LengthMeasure.ALONG_AXIS)).ifPresent(lengths::add);
+        row.choice("length measured", List.of("along the axis"));
+        row.make(() -> new LengthTarget(label, length, LengthMeasure.ALONG_AXIS))
+                .ifPresent(lengths::add);
         if (row.has("target swing weight")) {
             SwingWeight wanted = wanted(row);
             double within = row.read("swing weight within", Limits.WITHIN);

@@ -57,8 +57,7 @@ public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem>
         } else {
             problems.add(new Problem(folder.toString(), 0, "", "no such folder", "a folder with the files of a job"));
         }
-        return new JobFolder(
-                problems.none() ? job : Optional.empty(), problems.problems(), problems.warnings());
+        return new JobFolder(problems.none() ? job : Optional.empty(), problems.problems(), problems.warnings());
     }
 
     private static int place(Problem problem) {
@@ -103,8 +102,8 @@ public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem>
             Length height = row.read("bore bottom to ground", Limits.CHART_HEIGHT);
             row.require(seen.add(List.of(club, blank)), "club", "each club on each blank once");
             row.make(() -> new TrimChart.Row(club, blank, trim))
-                    .ifPresent(made ->
-                            byHeight.computeIfAbsent(height, any -> new ArrayList<>()).add(made));
+                    .ifPresent(made -> byHeight.computeIfAbsent(height, any -> new ArrayList<>())
+                            .add(made));
         }
         return byHeight.entrySet().stream()
                 .map(chart -> new TrimChart(chart.getValue(), chart.getKey()))

@@ -43,7 +43,8 @@ final class Limits {
     static final Limit<Length> TIP_DIAMETER = length(".25 in", ".33 in", ".45 in", ".75 in", "a tip over its finish");
     static final Limit<Length> TIP_PLACE = length("0 in", ".5 in", "20 in", "45 in", "a place on a shaft from its tip");
     static final Limit<Length> FINISH = length("0 in", "0 in", ".010 in", ".040 in", "finish, on one side");
-    static final Limit<Length> WALL = length(".005 in", ".010 in", ".140 in", ".250 in", "wall of a shaft, on one side");
+    static final Limit<Length> WALL =
+            length(".005 in", ".010 in", ".140 in", ".250 in", "wall of a shaft, on one side");
     static final Limit<Length> BUTT = length(".45 in", ".55 in", ".68 in", ".80 in", "the butt of a shaft");
     static final Limit<Length> PARALLEL = length("0 in", "0 in", "16 in", "40 in", "parallel tip section");
     static final Limit<Density> FINISH_DENSITY =

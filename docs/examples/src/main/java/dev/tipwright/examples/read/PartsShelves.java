@@ -80,7 +80,7 @@ final class PartsShelves {
         for (Row row : sheet.rows()) {
             String label = row.label("blank");
             ShaftMaterial material =
-                    row.choice("material", "graphite", "steel").equals("steel")
+                    row.choice("material", List.of("graphite", "steel")).equals("steel")
                             ? ShaftMaterial.STEEL
                             : ShaftMaterial.COMPOSITE;
             Length parallel = row.read("parallel tip", Limits.PARALLEL);
@@ -108,7 +108,7 @@ final class PartsShelves {
             shelf.put(row, "shaft", shaft(row, tip, tips.whole()));
         }
         if (sheet.whole()) {
-            tips.rows().forEach(row -> shelf.take(row, "shaft"));
+            readings.values().forEach(rows -> shelf.take(rows.get(0), "shaft"));
         }
         return shelf;
     }
@@ -130,18 +130,18 @@ final class PartsShelves {
                 finish.isEmpty() || wall.isEmpty() || finish.get().lessThan(wall.get()),
                 "finish",
                 "less than the wall, in which it is included");
-        Optional<DiameterProfile> outside =
-                kind.flatMap(known -> outside(row, tip, raw, diameter, known.blank().parallelTip(), allTips));
+        Optional<DiameterProfile> outside = kind.flatMap(
+                known -> outside(row, tip, raw, diameter, known.blank().parallelTip(), allTips));
         if (kind.isEmpty() || outside.isEmpty()) {
             return Optional.empty();
         }
         ShaftSection section = new ShaftSection(
                 outside.get(),
                 butt,
-                reading(wall.map(thick -> new Wall(
-                        ThicknessProfile.uniform(thick), kind.get().structure()))),
-                reading(finish.map(thick -> new Finish(
-                        ThicknessProfile.uniform(thick), kind.get().finish()))));
+                reading(wall.map(thick ->
+                        new Wall(ThicknessProfile.uniform(thick), kind.get().structure()))),
+                reading(finish.map(thick ->
+                        new Finish(ThicknessProfile.uniform(thick), kind.get().finish()))));
         return row.make(() -> new Shaft(
                 label,
                 kind.get().blank(),
@@ -154,29 +154,37 @@ final class PartsShelves {
     /** The same diameter over the parallel tip, and then straight through the readings further up. */
     private static Optional<DiameterProfile> outside(
             Row row, List<Row> tip, Length raw, Length diameter, Length parallel, boolean allTips) {
-        List<Station> stations = new ArrayList<>();
-        stations.add(Station.of(Length.ZERO, diameter));
-        if (!parallel.equals(Length.ZERO)) {
-            row.require(!parallel.moreThan(raw), "raw length", "no less than the parallel tip of its blank");
-            stations.add(Station.of(parallel, diameter));
-        }
-        boolean sound = true;
+        boolean tipped = !parallel.equals(Length.ZERO) || !tip.isEmpty();
+        row.require(!parallel.moreThan(raw), "raw length", "no less than the parallel tip of its blank");
+        row.require(
+                tipped || !allTips, "blank", "a parallel tip, or another reading of this tip in " + Table.TIPS.file());
+        List<Station> above = new ArrayList<>();
+        Length before = parallel;
         for (Row reading : tip) {
             Length place = reading.read("from tip", Limits.TIP_PLACE);
             Length wide = reading.read("diameter", Limits.TIP_DIAMETER);
-            Length before = stations.get(stations.size() - 1).at();
             reading.require(
                     place.moreThan(before), "from tip", "further up than the reading before, or the parallel tip");
-            reading.require(!place.moreThan(raw), "from tip", "no more than the raw length of the shaft");
-            sound &= reading.sound();
+            reading.require(
+                    !row.sound() || !place.moreThan(raw), "from tip", "no more than the raw length of the shaft");
             if (reading.sound()) {
-                stations.add(Station.of(place, wide));
+                above.add(Station.of(place, wide));
+                before = place;
             }
         }
-        if (tip.isEmpty() && stations.size() == 1 && allTips) {
-            row.require(false, "blank", "a parallel tip, or another reading of this tip in " + Table.TIPS.file());
+        return tipped && above.size() == tip.size()
+                ? row.make(() -> profile(diameter, parallel, above))
+                : Optional.empty();
+    }
+
+    private static DiameterProfile profile(Length diameter, Length parallel, List<Station> above) {
+        List<Station> stations = new ArrayList<>();
+        stations.add(Station.of(Length.ZERO, diameter));
+        if (!parallel.equals(Length.ZERO)) {
+            stations.add(Station.of(parallel, diameter));
         }
-        return sound && stations.size() > 1 ? row.make(() -> DiameterProfile.of(stations)) : Optional.empty();
+        stations.addAll(above);
+        return DiameterProfile.of(stations);
     }
 
     private Shelf<Grip> readGrips() {
@@ -208,7 +216,7 @@ final class PartsShelves {
             shelf.put(row, "head", head(row, bore, bores.whole()));
         }
         if (sheet.whole()) {
-            bores.rows().forEach(row -> shelf.take(row, "head"));
+            readings.values().forEach(rows -> shelf.take(rows.get(0), "head"));
         }
         return shelf;
     }
@@ -217,7 +225,8 @@ final class PartsShelves {
         String label = row.label("head");
         ClubKind kind = row.choice("kind", ClubKind.class);
         Hand hand = row.choice("hand", Hand.class);
-        BoreEnd end = row.choice("bore end", "blind", "through").equals("through") ? BoreEnd.THROUGH : BoreEnd.FLAT;
+        BoreEnd end =
+                row.choice("bore end", List.of("blind", "through")).equals("through") ? BoreEnd.THROUGH : BoreEnd.FLAT;
         Mass mass = row.read("mass", Limits.HEAD_MASS);
         Angle lie = row.read("lie", Limits.LIE);
         Angle loft = row.read("loft", Limits.LOFT);
@@ -235,7 +244,8 @@ final class PartsShelves {
         row.require(
                 made.get().depth().lessThan(mouthToGround),
                 "mouth to ground",
-                "more than the depth of the bore, " + bore.get(bore.size() - 1).cell("depth").text());
+                "more than the depth of the bore, "
+                        + bore.get(bore.size() - 1).cell("depth").text());
         return row.make(() -> new Head(
                 label,
                 kind,

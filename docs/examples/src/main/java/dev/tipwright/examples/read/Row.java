@@ -1,10 +1,12 @@
 package dev.tipwright.examples.read;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * One line of a file: its cells by column. A read that fails reports the problem and gives a stand-in, so that the reading goes on and
@@ -12,6 +14,7 @@ import java.util.function.Supplier;
  */
 final class Row {
     private static final int LONGEST_LABEL = 80;
+    private static final Pattern REASON = Pattern.compile("text (.*), was .*");
 
     private final Cell place;
     private final Map<String, Cell> cells;
@@ -69,9 +72,7 @@ final class Row {
     /** What people call the thing. */
     String label(String column) {
         String text = cell(column).text();
-        if (text.isEmpty()
-                || text.length() > LONGEST_LABEL
-                || text.chars().anyMatch(Character::isISOControl)) {
+        if (text.isEmpty() || text.length() > LONGEST_LABEL || text.chars().anyMatch(Character::isISOControl)) {
             problem(column, "a label of 1 to " + LONGEST_LABEL + " characters");
         }
         return text;
@@ -81,7 +82,7 @@ final class Row {
     <Q extends Comparable<Q>> Q read(String column, Limit<Q> limit) {
         String text = cell(column).text();
         if (!holds(column, limit)) {
-            problem(column, limit.kind().words() + (text.contains(",") ? "; decimals have a point" : ""));
+            problem(column, limit.kind().words() + why(text, limit));
             return limit.parse(limit.usualLeast());
         }
         Q value = limit.parse(text);
@@ -91,6 +92,20 @@ final class Row {
             warn(column, limit.usualRange());
         }
         return value;
+    }
+
+    /** What the library says of a text it cannot read, and what it does not. */
+    private static String why(String text, Limit<?> limit) {
+        if (text.contains(",")) {
+            return "; decimals have a point";
+        }
+        try {
+            limit.parse(text);
+            return "";
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            Matcher matcher = REASON.matcher(String.valueOf(e.getMessage()));
+            return !text.isEmpty() && matcher.matches() ? " (it " + matcher.group(1) + ")" : "";
+        }
     }
 
     /** Whether a cell can be read as such a quantity at all. */
@@ -113,22 +128,22 @@ final class Row {
     }
 
     /** One of a few words; capitals do not matter. */
-    String choice(String column, String... words) {
-        String word = cell(column).text().toLowerCase(Locale.ROOT);
-        if (Arrays.asList(words).contains(word)) {
-            return word;
+    String choice(String column, List<String> words) {
+        for (String word : words) {
+            if (word.equalsIgnoreCase(cell(column).text())) {
+                return word;
+            }
         }
         problem(column, String.join(" or ", words));
-        return words[0];
+        return words.get(0);
     }
 
     /** One of an enum, written in small letters. */
     <E extends Enum<E>> E choice(String column, Class<E> type) {
-        E[] all = type.getEnumConstants();
-        String[] words = Arrays.stream(all)
-                .map(one -> one.name().toLowerCase(Locale.ROOT))
-                .toArray(String[]::new);
-        return all[Arrays.asList(words).indexOf(choice(column, words))];
+        List<E> all = List.of(type.getEnumConstants());
+        List<String> words =
+                all.stream().map(one -> one.name().toLowerCase(Locale.ROOT)).toList();
+        return all.get(words.indexOf(choice(column, words)));
     }
 
     /** What the row describes, if it is sound. Should the library see something wrong that the reading did not, that is a problem too. */

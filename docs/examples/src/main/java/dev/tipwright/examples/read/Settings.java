@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,7 +21,7 @@ import java.util.Optional;
 final class Settings {
     private static final String LETTERS = "ABCDEFG";
     private static final int LETTERS_BELOW_D = 3;
-    private static final List<String> KNOWN = List.of(
+    static final List<String> KNOWN = List.of(
             "wanted clearance",
             "kerf",
             "least insertion",
@@ -36,7 +35,7 @@ final class Settings {
             "tape mass",
             "tape centre from top",
             "scale fulcrum",
-            "scale zero d0",
+            "scale zero D0",
             "scale moment in a point",
             "scale points in a letter");
 
@@ -59,12 +58,10 @@ final class Settings {
     }
 
     private void add(Row row) {
-        String name = row.cell("setting").text().toLowerCase(Locale.ROOT);
-        if (!KNOWN.contains(name)) {
-            row.problem("setting", "one of " + String.join(", ", KNOWN));
-        } else if (cells.containsKey(name)) {
-            row.problem("setting", "each setting once");
-        } else {
+        String name = row.choice("setting", KNOWN);
+        if (cells.containsKey(name)) {
+            row.require(false, "setting", "each setting once");
+        } else if (row.sound()) {
             Cell value = row.cell("value");
             cells.put(name, new Cell(value.file(), value.line(), name, value.text()));
         }
@@ -95,7 +92,7 @@ final class Settings {
     Optional<SwingWeightScale> scale() {
         Row row = row();
         Length fulcrum = row.read("scale fulcrum", Limits.FULCRUM);
-        FirstMoment zero = row.read("scale zero d0", Limits.SCALE_ZERO);
+        FirstMoment zero = row.read("scale zero D0", Limits.SCALE_ZERO);
         FirstMoment point = row.read("scale moment in a point", Limits.SCALE_POINT);
         double letter = row.read("scale points in a letter", Limits.LETTER);
         row.require(letter == Math.rint(letter), "scale points in a letter", "a whole number of points");
@@ -112,7 +109,7 @@ final class Settings {
         if (anyOf("adhesive ")) {
             Row row = row();
             Mass mass = row.read("adhesive mass", Limits.SMALL_MASS);
-            row.choice("adhesive centre", "half the insertion");
+            row.choice("adhesive centre", List.of("half the insertion"));
             row.make(() -> new Adhesive("adhesive", mass)).ifPresent(attached::add);
         }
         if (anyOf("tape ")) {

@@ -163,15 +163,15 @@ final class Sheet {
         }
         Row row = new Row(new Cell(table.file(), line, "", ""), cells, problems);
         rows.add(row);
-        if (record.getFieldCount() != columns.size()) {
+        if (record.getFields().stream().anyMatch(field -> field.matches("(?s).*[\r\n].*"))) {
+            problem(line, "", "a cell that goes on in the next line", "a quoted cell to end on its own line");
+            row.silenced();
+        } else if (record.getFieldCount() != columns.size()) {
             problem(
                     line,
                     "",
                     record.getFieldCount() + " cells",
                     columns.size() + "; a cell that holds a comma stands in double quotes, and decimals have a point");
-            row.silenced();
-        } else if (record.getFields().stream().anyMatch(field -> field.matches("(?s).*[\r\n].*"))) {
-            problem(line, "", "a cell that goes on in the next line", "a quoted cell to end on its own line");
             row.silenced();
         }
     }

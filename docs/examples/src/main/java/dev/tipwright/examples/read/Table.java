@@ -6,9 +6,7 @@ import java.util.List;
 enum Table {
     JOB("job.csv", "setting, value, note"),
     BLANKS("blanks.csv", "blank, material, parallel tip, density of finish, density of structure"),
-    SHAFTS(
-            "shafts.csv",
-            "shaft, blank, raw length, mass, balance from tip, tip diameter, finish, wall, butt diameter"),
+    SHAFTS("shafts.csv", "shaft, blank, raw length, mass, balance from tip, tip diameter, finish, wall, butt diameter"),
     TIPS("tips.csv", "shaft, from tip, diameter"),
     GRIPS("grips.csv", "grip, mass, cap, length, centre of mass from top"),
     HEADS(

@@ -1,0 +1,191 @@
+package dev.tipwright.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.tipwright.core.club.Stop;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.FindingCode;
+import dev.tipwright.core.evidence.Severity;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.length.LengthCode;
+import dev.tipwright.core.plan.ClubPlan;
+import dev.tipwright.core.plan.JobPlan;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.trim.TrimCode;
+import dev.tipwright.fitcheck.FitCode;
+import dev.tipwright.swingweight.ClubBalance;
+import dev.tipwright.swingweight.SwingWeightCode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the plans must say besides numbers. The numbers in the sentences are those of the scenario, or differences of them. */
+class FindingsTest {
+    private static final JobPlan PRACTICE = Scenario.named("practice-set").plan();
+    private static final JobPlan WEDGES = Scenario.named("wedges-and-wood").plan();
+
+    @TempDir
+    private Path temp;
+
+    @Test
+    void theNineIsTrimmedMoreThanTheChartAndBondedShort() {
+        ClubPlan nine = PRACTICE.club("9");
+        Finding corrected = only(nine, TrimCode.BORE_CORRECTED);
+        assertThat(length(corrected, "c")).isEqualTo(Length.parse(".28125 in"));
+        Finding bonded = only(nine, FitCode.SHORT_INSERTION);
+        assertThat(bonded.severity()).isEqualTo(Severity.STOP);
+        assertThat(length(bonded, "i")).isEqualTo(Length.parse("1 in"));
+        assertThat(length(bonded, "imin")).isEqualTo(Length.parse("1.1 in"));
+    }
+
+    @Test
+    void nothingElseIsStopped() {
+        List<Finding> stops = PRACTICE.clubs().stream()
+                .flatMap(club -> club.findings().stream())
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .toList();
+        assertThat(stops).extracting(Finding::code).containsExactly(FitCode.SHORT_INSERTION);
+    }
+
+    /** 88.2 g where the other two of the blank weigh 84.1 g and 84.3 g. */
+    @Test
+    void theShaftOfTheSevenIsHeavyWhichIsAQuarterPointOnly() {
+        Finding heavy = only(PRACTICE.club("7"), SwingWeightCode.SHAFT_STANDS_OUT);
+        assertThat(heavy.severity()).isEqualTo(Severity.NOTE);
+        assertThat(mass(heavy, "m").grams()).isBetween(3.9, 4.1);
+        assertThat(number(heavy, "p")).isBetween(0.2, 0.3);
+        assertThat(mass(heavy, "total").grams()).isBetween(3.5, 3.8);
+        assertThat(clubsWith(PRACTICE, SwingWeightCode.SHAFT_STANDS_OUT)).containsExactly("7");
+    }
+
+    @Test
+    void theExtraStockOfTheEightIsAllFinish() {
+        Finding more = only(PRACTICE.club("8"), FitCode.MORE_FINISH_THAN_SET);
+        assertThat(more.severity()).isEqualTo(Severity.NOTE);
+        assertThat(fine(more, "x")).isEqualTo(Length.parse(".005 in"));
+        assertThat(fine(more, "xf")).isEqualTo(Length.parse(".005 in"));
+        assertThat(clubsWith(PRACTICE, FitCode.MORE_FINISH_THAN_SET)).containsExactly("8");
+        assertThat(clubsWith(PRACTICE, FitCode.MORE_STRUCTURE_THAN_SET)).isEmpty();
+    }
+
+    @Test
+    void theEightIsMendedFromTheStock() {
+        Finding chosen = only(PRACTICE.club("8"), SwingWeightCode.WEIGHT_CHOSEN);
+        assertThat(number(chosen, "off")).isBetween(1.80, 1.81);
+        assertThat(mass(chosen, "m").grams()).isBetween(4.21, 4.22);
+        assertThat(mass(chosen, "chosen")).isEqualTo(Mass.ofGrams(4));
+        assertThat(((Term.OfWords) chosen.term("reads")).value()).isEqualTo("C8.9");
+        assertThat(PRACTICE.club("8")
+                        .report(ClubBalance.class)
+                        .chosen()
+                        .orElseThrow()
+                        .label())
+                .isEqualTo("4");
+    }
+
+    @Test
+    void theOthersAreNearEnough() {
+        assertThat(clubsWith(PRACTICE, SwingWeightCode.ON_TARGET)).containsExactly("6", "7", "9", "pitching", "gap");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"6", "7", "8", "9", "pitching", "gap"})
+    void everyUntouchedTipStopsInTheChamferAndWillNotTakeTheFerrule(String club) {
+        Finding chamfer = only(PRACTICE.club(club), FitCode.STOPS_IN_CHAMFER);
+        assertThat(fine(chamfer, "i0").lessThan(Length.parse(".015 in"))).isTrue();
+        Finding ferrule = only(PRACTICE.club(club), FitCode.FERRULE_OVER_FINISH);
+        assertThat(fine(ferrule, "df")).isEqualTo(Length.parse(".370 in"));
+        assertThat(fine(ferrule, "d"))
+                .isEqualTo(PRACTICE.club(club).before().trimmedTip().diameterAt(Length.ZERO));
+    }
+
+    @Test
+    void theWedgesAreLooseAndTheWoodSitsOnItsMark() {
+        assertThat(clubsWith(WEDGES, FitCode.LOOSE)).contains("gap", "sand", "lob");
+        assertThat(WEDGES.club("3 wood").after().work().seat().stop()).isEqualTo(Stop.MARK);
+        assertThat(WEDGES.club("3 wood").after().work().seat().insertion()).isEqualTo(Length.parse("1 1/2 in"));
+        Finding wide = only(WEDGES.club("3 wood"), SwingWeightCode.STEM_TOO_WIDE);
+        assertThat(((Term.OfCount) wide.term("n")).value()).isEqualTo(2);
+    }
+
+    @Test
+    void aShaftThatIsTooShortIsStoppedAndTheRestIsPlanned() throws IOException {
+        JobPlan plan = Scenario.named("practice-set")
+                .copiedTo(temp)
+                .cell("shafts.csv", "S2", "raw length", "35 17/32 in")
+                .plan();
+        Finding tooShort = only(plan.club("pitching"), LengthCode.SHAFT_TOO_SHORT);
+        assertThat(tooShort.severity()).isEqualTo(Severity.STOP);
+        assertThat(length(tooShort, "s")).isEqualTo(Length.parse("3/32 in"));
+        assertThat(plan.club("gap").after()).isEqualTo(PRACTICE.club("gap").after());
+    }
+
+    @Test
+    void aClubThatIsNotOnTheChartIsStoppedAndTheRestIsPlanned() throws IOException {
+        JobPlan plan = Scenario.named("practice-set")
+                .copiedTo(temp)
+                .edited("chart.csv", text -> text.replace("gap,", "lob,"))
+                .plan();
+        assertThat(only(plan.club("gap"), TrimCode.NOT_ON_CHART).severity()).isEqualTo(Severity.STOP);
+        assertThat(plan.club("6").after()).isEqualTo(PRACTICE.club("6").after());
+    }
+
+    /** What was not measured is left blank; the plan says whom to ask instead of failing. */
+    @Test
+    void whatWasNotMeasuredIsAskedFor() throws IOException {
+        JobPlan plan = Scenario.named("practice-set")
+                .copiedTo(temp)
+                .cell("heads.csv", "6", "centre of mass from mouth", "")
+                .cell("shafts.csv", "M2", "wall", "")
+                .cell("shafts.csv", "M3", "finish", "")
+                .cell("blanks.csv", "short", "density of finish", "")
+                .cell("job.csv", "least insertion", "value", "")
+                .cell("job.csv", "least structural wall", "value", "")
+                .cell("clubs.csv", "gap", "target swing weight", "")
+                .cell("clubs.csv", "gap", "swing weight within", "")
+                .plan();
+        only(plan.club("6"), SwingWeightCode.HEAD_CENTRE_ASSUMED);
+        only(plan.club("7"), FitCode.WALL_UNKNOWN);
+        only(plan.club("8"), FitCode.FINISH_UNKNOWN);
+        only(plan.club("9"), FitCode.DENSITY_UNKNOWN);
+        only(plan.club("9"), FitCode.NO_INSERTION_LIMIT);
+        only(plan.club("9"), FitCode.NO_WALL_LIMIT);
+        only(plan.club("gap"), SwingWeightCode.NO_TARGET);
+    }
+
+    private static Finding only(ClubPlan club, FindingCode code) {
+        List<Finding> found = club.findings().stream()
+                .filter(finding -> finding.code() == code)
+                .toList();
+        assertThat(found).as("%s of club %s", code, club.label()).hasSize(1);
+        return found.get(0);
+    }
+
+    private static List<String> clubsWith(JobPlan plan, FindingCode code) {
+        return plan.clubs().stream()
+                .filter(club -> club.findings().stream().anyMatch(finding -> finding.code() == code))
+                .map(ClubPlan::label)
+                .toList();
+    }
+
+    private static Length length(Finding finding, String symbol) {
+        return ((Term.OfLength) finding.term(symbol)).value();
+    }
+
+    private static Length fine(Finding finding, String symbol) {
+        return ((Term.OfDiameter) finding.term(symbol)).value();
+    }
+
+    private static Mass mass(Finding finding, String symbol) {
+        return ((Term.OfMass) finding.term(symbol)).value();
+    }
+
+    private static double number(Finding finding, String symbol) {
+        return ((Term.OfNumber) finding.term(symbol)).value();
+    }
+}

@@ -1,0 +1,119 @@
+package dev.tipwright.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The main job from its arguments to its exit code. */
+class MainJobTest {
+    private static final String FIRST = "scenarios/practice-set";
+
+    @TempDir
+    private Path temp;
+
+    private record Run(int code, String out, String err) {
+
+        static Run of(String... args) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int code = MainJob.run(
+                    args,
+                    new PrintStream(out, true, StandardCharsets.UTF_8),
+                    new PrintStream(err, true, StandardCharsets.UTF_8));
+            return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"practice-set", "wedges-and-wood"})
+    void plansEachScenarioWithoutAWord(String scenario) {
+        Run run = Run.of("scenarios/" + scenario);
+        assertThat(run.code()).isEqualTo(MainJob.PLANNED);
+        assertThat(run.err()).isEmpty();
+        for (String club : Scenario.named(scenario).plan().clubs().stream()
+                .map(plan -> plan.label().toUpperCase(Locale.ROOT))
+                .toList()) {
+            assertThat(run.out()).contains("CLUB " + club);
+        }
+    }
+
+    @Test
+    void printsTheSamePlanEachTimeAndAnotherInMillimetres() {
+        Run inches = Run.of(FIRST);
+        assertThat(Run.of(FIRST)).isEqualTo(inches);
+        assertThat(Run.of(FIRST, "inch")).isEqualTo(inches);
+        Run metric = Run.of(FIRST, "metric");
+        assertThat(metric.code()).isEqualTo(MainJob.PLANNED);
+        assertThat(metric.out()).contains("923.9 mm").isNotEqualTo(inches.out());
+    }
+
+    @Test
+    void takesAFolderAnywhere() throws IOException {
+        Scenario.named("practice-set").copiedTo(temp);
+        assertThat(Run.of(temp.toString())).isEqualTo(Run.of(FIRST));
+    }
+
+    @Test
+    void saysEveryProblemAndPrintsNoPlanAndWritesNothing() throws IOException {
+        Scenario.named("practice-set")
+                .copiedTo(temp)
+                .cell("heads.csv", "7", "mass", "2 kg")
+                .cell("clubs.csv", "gap", "shaft", "S9");
+        List<Path> before = files();
+        Run run = Run.of(temp.toString());
+        assertThat(run.code()).isEqualTo(MainJob.PROBLEMS);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err().lines())
+                .containsExactly(
+                        "problem: heads.csv, line 3, mass: found \"2 kg\", expected 100 g to 600 g (a bare head)",
+                        "problem: clubs.csv, line 7, shaft: found \"S9\", expected a label in shafts.csv",
+                        "2 to put right; nothing was planned.");
+        assertThat(files()).isEqualTo(before);
+    }
+
+    @Test
+    void warnsOfWhatIsUnusualAndPlansIt() throws IOException {
+        Scenario.named("practice-set").copiedTo(temp).cell("job.csv", "kerf", "value", "3/16 in");
+        Run run = Run.of(temp.toString());
+        assertThat(run.code()).isEqualTo(MainJob.PLANNED);
+        assertThat(run.out()).contains("CLUB GAP");
+        assertThat(run.err().lines())
+                .containsExactly(
+                        "warning: job.csv, line 3, kerf: found \"3/16 in\", expected usually .015 in to .125 in"
+                                + " (the cut of a saw or a wheel)");
+    }
+
+    @Test
+    void saysWhatItExpectsOfItsArguments() {
+        for (Run run : List.of(Run.of(), Run.of(FIRST, "feet"), Run.of(FIRST, "inch", "more"), Run.of("no\0where"))) {
+            assertThat(run.code()).isEqualTo(MainJob.PROBLEMS);
+            assertThat(run.out()).isEmpty();
+            assertThat(run.err()).startsWith("expected: the folder with the measurements");
+        }
+    }
+
+    @Test
+    void saysThatThereIsNoSuchFolder() {
+        Run run = Run.of("scenarios/nowhere");
+        assertThat(run.code()).isEqualTo(MainJob.PROBLEMS);
+        assertThat(run.err()).contains("nowhere: found no such folder");
+    }
+
+    private List<Path> files() throws IOException {
+        try (Stream<Path> files = Files.list(temp)) {
+            return files.sorted().toList();
+        }
+    }
+}
