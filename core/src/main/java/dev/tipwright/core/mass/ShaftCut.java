@@ -73,27 +73,25 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
     /**
      * Line density along a raw shaft: as found out by weighing, or the straight line that has its mass and balance point.
      *
-     * @param shaft the raw shaft, its mass along it believable
-     * @return mass for length from the raw tip to the butt
-     * @throws IllegalArgumentException if the straight line goes to zero or below somewhere
+     * @param shaft the raw shaft
+     * @return mass for length from the raw tip to the butt; empty if what was weighed does not reach the butt, or if the straight
+     *     line goes to zero or below somewhere
      */
-    public static LineDensityProfile lineDensity(Shaft shaft) {
+    public static Optional<LineDensityProfile> lineDensity(Shaft shaft) {
         Require.given("shaft", shaft);
         Optional<LineDensityProfile> known = shaft.mass().along().known();
         if (known.isPresent()) {
-            return known.get();
+            List<LineDensityProfile.Knot> knots = known.get().knots();
+            return known.filter(profile -> !knots.get(knots.size() - 1).at().lessThan(shaft.length()));
         }
-        double length = shaft.length().millimetres();
         double atTip = LineMass.atTip(shaft);
-        double atButt = 2 * shaft.mass().mass().grams() / length - atTip;
-        Require.that(
-                atTip > 0 && atButt > 0,
-                "shaft",
-                "must balance inside its middle third",
-                shaft.mass().balance());
-        return new LineDensityProfile(List.of(
+        double atButt = 2 * shaft.mass().mass().grams() / shaft.length().millimetres() - atTip;
+        if (!(atTip > 0 && atButt > 0)) {
+            return Optional.empty();
+        }
+        return Optional.of(new LineDensityProfile(List.of(
                 new LineDensityProfile.Knot(Length.ZERO, LineDensity.ofGramsPerMillimetre(atTip)),
-                new LineDensityProfile.Knot(shaft.length(), LineDensity.ofGramsPerMillimetre(atButt))));
+                new LineDensityProfile.Knot(shaft.length(), LineDensity.ofGramsPerMillimetre(atButt)))));
     }
 
     /**
