@@ -48,8 +48,12 @@ public final class CutToLengthStep implements WorkStep {
         }
         Head head = build.parts().head();
         Work work = build.work();
+        Length alongAxis = alongAxis(target.get(), head);
+        if (alongAxis.nanometres() <= 0) {
+            return StepOutcome.notTaken(build, tooShort(alongAxis, work.seat().insertion()));
+        }
         CutToLength cut = new CutToLength(
-                alongAxis(target.get(), head),
+                alongAxis,
                 build.buttFromTop(),
                 head.bore().depth(),
                 work.seat().insertion(),
@@ -76,12 +80,17 @@ public final class CutToLengthStep implements WorkStep {
         };
     }
 
+    private static Finding tooShort(Length alongAxis, Length insertion) {
+        return Finding.stop(
+                LengthCode.TARGET_TOO_SHORT,
+                Term.of("L", "playing length", alongAxis),
+                Term.of("i", "insertion", insertion));
+    }
+
     private static StepOutcome made(Build build, CutToLength cut) {
         Term length = Term.of("L", "playing length", cut.target());
         if (!cut.cutLength().moreThan(cut.insertion())) {
-            return StepOutcome.notTaken(
-                    build,
-                    Finding.stop(LengthCode.TARGET_TOO_SHORT, length, Term.of("i", "insertion", cut.insertion())));
+            return StepOutcome.notTaken(build, tooShort(cut.target(), cut.insertion()));
         }
         if (cut.buttTrim().nanometres() < 0) {
             Finding tooShort = Finding.stop(

@@ -29,9 +29,9 @@ import java.util.List;
  * }</pre>
  *
  * @param lie lie of the head; above 0, at most 90 degrees
- * @param axisHeight height of the shaft axis over the level plane ({@code h}); zero or more
- * @param lowest from the axis at the ground to where the sole touches it, toe-ward ({@code u})
- * @param radius radius of the sole from heel to toe ({@code r}); zero or more
+ * @param axisHeight height of the shaft axis over the level plane ({@code h}); zero or more, at most 100 mm
+ * @param lowest from the axis at the ground to where the sole touches it, toe-ward ({@code u}); -300 mm to 300 mm
+ * @param radius radius of the sole from heel to toe ({@code r}); zero or more, at most 3 m
  */
 public record SixtyDegreePlane(Angle lie, Length axisHeight, Length lowest, Length radius) {
 
@@ -39,9 +39,9 @@ public record SixtyDegreePlane(Angle lie, Length axisHeight, Length lowest, Leng
      * Checks the values.
      *
      * @param lie lie of the head; above 0, at most 90 degrees
-     * @param axisHeight height of the shaft axis over the level plane ({@code h}); zero or more
-     * @param lowest from the axis at the ground to where the sole touches it, toe-ward ({@code u})
-     * @param radius radius of the sole from heel to toe ({@code r}); zero or more
+     * @param axisHeight height of the shaft axis over the level plane ({@code h}); zero or more, at most 100 mm
+     * @param lowest from the axis at the ground to where the sole touches it, toe-ward ({@code u}); -300 mm to 300 mm
+     * @param radius radius of the sole from heel to toe ({@code r}); zero or more, at most 3 m
      */
     public SixtyDegreePlane {
         Require.given("lie", lie);
@@ -106,7 +106,7 @@ public record SixtyDegreePlane(Angle lie, Length axisHeight, Length lowest, Leng
     /**
      * The length by the plane of a club of a length along the axis.
      *
-     * @param alongAxis length along the axis ({@code L}); -3 m to 3 m
+     * @param alongAxis length along the axis ({@code L}); -10 m to 10 m
      * @return {@code L60}
      */
     public Length length(Length alongAxis) {
@@ -116,7 +116,7 @@ public record SixtyDegreePlane(Angle lie, Length axisHeight, Length lowest, Leng
     /**
      * The length along the axis of a club of a length by the plane.
      *
-     * @param byPlane length by the plane ({@code L60}); -3 m to 3 m
+     * @param byPlane length by the plane ({@code L60}); -10 m to 10 m
      * @return {@code L}
      */
     public Length alongAxis(Length byPlane) {
@@ -124,7 +124,7 @@ public record SixtyDegreePlane(Angle lie, Length axisHeight, Length lowest, Leng
     }
 
     private static Length between(Length length, String name) {
-        return Require.between(name, length, Length.ofMillimetres(-3000), Length.ofMillimetres(3000));
+        return Require.between(name, length, Length.ofMillimetres(-10_000), Length.ofMillimetres(10_000));
     }
 
     /**
