@@ -2,12 +2,15 @@ package dev.tipwright.core.rules;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.length.PlayingLength;
 import dev.tipwright.core.length.SixtyDegreePlane;
 import dev.tipwright.core.part.ClubKind;
 import dev.tipwright.core.part.Grip;
+import dev.tipwright.core.part.GripSize;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.quantity.Length;
 import java.util.ArrayList;
@@ -17,13 +20,14 @@ import java.util.List;
  * Holds a planned club against the limits of the Equipment Rules that its measurements can speak to. A finding here is arithmetic, not
  * a ruling; only the bodies that govern the game rule.
  *
- * <p>Woods and irons are measured by the 60 degree plane, a putter from the top of its grip along the axis to the sole (from memory).
- * The straight part of the shaft must reach to within 5 in of the sole: that is the same measurement as the neck's here, since a shaft
+ * <p>Woods and irons are measured by the 60 degree plane, a putter from the top of its grip along the axis to the sole (from memory);
+ * a putter has no longest length. The straight part of the shaft must reach to within 5 in of the sole: that is the same measurement as the neck's here, since a shaft
  * is straight down to the hosel mouth.
  *
  * <pre>{@code
  * List<Finding> findings = RulesCheck.of(Samples.build(), ClubLimits.EQUIPMENT_RULES, Length.parse("1/16 in"));
- * findings.get(0).code();   // = WITHIN_LIMITS
+ * findings.get(0).code();   // = NOT_CHECKED
+ * findings.get(1).code();   // = WITHIN_LIMITS
  * }</pre>
  */
 public final class RulesCheck {
@@ -43,7 +47,8 @@ public final class RulesCheck {
      * @param build parts and work
      * @param limits what to hold it against
      * @param uncertainty expanded uncertainty of its lengths; zero or more. Within it of a limit, the finding says so
-     * @return one finding for each limit that is passed or too near, or a note that all are kept
+     * @return one finding for each limit that is passed or too near, or a note that all are kept, and a note for each that
+     *     could not be checked
      * @throws IllegalArgumentException if the tip is not seated
      */
     public static List<Finding> of(Build build, ClubLimits limits, Length uncertainty) {
@@ -54,7 +59,7 @@ public final class RulesCheck {
         check.clubLength(build);
         check.neck(build.parts().head());
         check.grip(build.parts().grip());
-        if (check.findings.isEmpty()) {
+        if (check.findings.stream().allMatch(finding -> finding.severity() == Severity.NOTE)) {
             check.findings.add(Finding.note(RulesCode.WITHIN_LIMITS, check.edition()));
         }
         return List.copyOf(check.findings);
@@ -86,9 +91,7 @@ public final class RulesCheck {
 
     private void neck(Head head) {
         Length neck = head.geometry().mouthToGround();
-        if (head.kind() != ClubKind.PUTTER) {
-            atMost(RulesCode.NECK_TOO_LONG, Term.of("H", "neck", neck), neck, limits.neck());
-        }
+        atMost(RulesCode.NECK_TOO_LONG, Term.of("H", "neck", neck), neck, limits.neck());
     }
 
     private void grip(Grip grip) {
@@ -97,13 +100,17 @@ public final class RulesCheck {
                 Term.of("l", "grip length", grip.length()),
                 grip.length(),
                 limits.gripShortest());
-        grip.size()
-                .known()
-                .ifPresent(size -> atMost(
-                        RulesCode.GRIP_TOO_WIDE,
-                        Term.fine("d", "grip width", size.outside()),
-                        size.outside(),
-                        limits.gripWidest()));
+        if (grip.size() instanceof Reading.Unknown<GripSize> unknown) {
+            findings.add(Finding.note(
+                    RulesCode.NOT_CHECKED,
+                    Term.of("what", "what", "grip width"),
+                    limit(limits.gripWidest()),
+                    edition(),
+                    Term.of("ask", "whom to ask", unknown.ask())));
+        }
+        grip.size().known().map(GripSize::outside).ifPresent(width -> {
+            atMost(RulesCode.GRIP_TOO_WIDE, Term.fine("d", "grip width", width), width, limits.gripWidest());
+        });
     }
 
     private void atMost(RulesCode code, Term term, Length value, Length limit) {
@@ -114,26 +121,30 @@ public final class RulesCheck {
         judge(code, term, value.minus(limit), limit);
     }
 
-    /** Past the limit by more than the uncertainty, too near to say, or well within. */
+    /** Past the limit by more than the uncertainty, too near to say, or well within. A limit met to the digit is within. */
     private void judge(RulesCode code, Term term, Length room, Length limit) {
-        Term limitTerm = Term.of("limit", "limit", limit);
         if (room.plus(uncertainty).nanometres() < 0) {
-            findings.add(Finding.caution(code, term, limitTerm, edition()));
+            findings.add(Finding.caution(code, term, limit(limit), edition()));
         } else if (room.lessThan(uncertainty)) {
             findings.add(Finding.caution(
                     RulesCode.TOO_NEAR,
                     Term.of("what", "what", term.meaning()),
-                    Term.of("value", term.meaning(), valueOf(term)),
-                    limitTerm,
+                    named("value", term),
+                    limit(limit),
                     edition(),
                     Term.of("U", "expanded uncertainty", uncertainty)));
-        } else if (room.nanometres() < 0) {
-            findings.add(Finding.caution(code, term, limitTerm, edition()));
         }
     }
 
-    private static Length valueOf(Term term) {
-        return term instanceof Term.OfDiameter diameter ? diameter.value() : ((Term.OfLength) term).value();
+    /** The same value under another symbol. */
+    private static Term named(String symbol, Term term) {
+        return term instanceof Term.OfDiameter diameter
+                ? Term.fine(symbol, diameter.meaning(), diameter.value())
+                : Term.of(symbol, term.meaning(), ((Term.OfLength) term).value());
+    }
+
+    private static Term limit(Length limit) {
+        return Term.of("limit", "limit", limit);
     }
 
     private Term edition() {
