@@ -36,19 +36,17 @@ public enum FitCode implements FindingCode {
     /** A density is unknown. */
     DENSITY_UNKNOWN("a density is not known, so what comes off the tip counts as weighing nothing"),
     /** A ferrule that does not go over the finish. */
-    FERRULE_OVER_FINISH(
-            "the bore of ferrule {ferrule}, {df}, is smaller than the shaft over its finish, {d}: strip {s} up from"
-                    + " the end of the tip, to where the ferrule ends"),
+    FERRULE_OVER_FINISH("the bore of {ferrule}, {df}, is smaller than the shaft over its finish, {d}: strip {s} up from"
+            + " the end of the tip, to where the ferrule ends"),
     /** A ferrule that does not go over the bare shaft either. */
-    FERRULE_TOO_SMALL(
-            "the bore of ferrule {ferrule}, {df}, is smaller than the bare shaft, {d}: open it or take another"),
+    FERRULE_TOO_SMALL("the bore of {ferrule}, {df}, is smaller than the bare shaft, {d}: open it or take another"),
     /** Pins cannot see what lies below a narrow place. */
     PINS_SEE_LEAST("the bore was read with pins: below a narrow place it may be wider than they show"),
     /** More to take off than its neighbours in the set, and the difference is finish. */
     MORE_FINISH_THAN_SET(
-            "{x} more to take off than the middle of the set, and {xf} of that is finish: it looks alarming and is not"),
+            "{x} more to take off than the middle of its blank, and {xf} of that is finish: it looks alarming and is not"),
     /** More structure to take off than its neighbours in the set. */
-    MORE_STRUCTURE_THAN_SET("{x} more structure to take off than the middle of the set: measure tip and bore again");
+    MORE_STRUCTURE_THAN_SET("{x} more structure to take off than the middle of its blank: measure tip and bore again");
 
     private final String template;
 

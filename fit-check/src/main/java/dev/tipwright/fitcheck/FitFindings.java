@@ -20,6 +20,9 @@ import java.util.List;
 /** What a builder must know of one fit. */
 final class FitFindings {
 
+    /** Looseness beyond what was wanted from which it is worth a caution: a thousandth, an assumption of this library. */
+    private static final Length NOTICEABLE = Length.ofThousandths(1);
+
     private final Build build;
     private final TipFit fit;
     private final FitTarget target;
@@ -70,7 +73,7 @@ final class FitFindings {
         if (!fit.bare().insertion().lessThan(fit.insertion())) {
             Clearance bareClearance = Clearance.of(fit.tip().stripped(), fit.bore(), fit.insertion());
             findings.add(
-                    bareClearance.least().moreThan(fit.clearance())
+                    bareClearance.least().minus(fit.clearance()).moreThan(NOTICEABLE)
                             ? Finding.caution(
                                     FitCode.LOOSE,
                                     Term.fine("c", "least clearance", bareClearance.least()),

@@ -11,6 +11,7 @@ import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.insert.Chamfer;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
@@ -148,7 +149,11 @@ public record TipFit(
                     FitInstruction.WORK_DOWN,
                     Term.fine("e", "structure to come off the diameter", removal.structureAtEnd()),
                     inserted));
+            Length chamfer = insertion.minus(Chamfer.depth(bore).min(insertion));
             for (Station station : removal.finished()) {
+                if (station.at().moreThan(chamfer)) {
+                    break; // what faces the chamfer fades out by itself
+                }
                 operations.add(Operation.of(
                         BenchStage.FIT,
                         FitInstruction.STATION,

@@ -28,8 +28,8 @@ import java.util.Optional;
  * @param before the club without a tip weight of this plan
  * @param after the club with it; as before if there is none
  * @param target what it is to read
- * @param exactWeight tip weight that would hit the target exactly, below zero if the club is too heavy; empty without
- *     a target
+ * @param exactWeight tip weight that would hit the target exactly where the first of the stock would lie, below zero
+ *     if the club is too heavy; empty without a target, or with the tip at the fulcrum
  * @param chosen the weight chosen from the stock
  * @param assumptions assumed readings the numbers touched
  */
@@ -50,8 +50,8 @@ public record ClubBalance(
      * @param before the club without a tip weight of this plan
      * @param after the club with it; as before if there is none
      * @param target what it is to read
-     * @param exactWeight tip weight that would hit the target exactly, below zero if the club is too heavy; empty
-     *     without a target
+     * @param exactWeight tip weight that would hit the target exactly where the first of the stock would lie, below
+     *     zero if the club is too heavy; empty without a target, or with the tip at the fulcrum
      * @param chosen the weight chosen from the stock
      * @param assumptions assumed readings the numbers touched
      */
@@ -86,12 +86,23 @@ public record ClubBalance(
     /**
      * What one part adds to the reading.
      *
-     * @param label of the part
+     * @param label of the part; the first of that label
      * @return points, negative for a part above the fulcrum
      * @throws IllegalArgumentException if there is no such part
      */
     public double points(String label) {
-        return after.part(label).about(scale.fulcrum()).ratioTo(scale.perPoint());
+        return points(after.part(label));
+    }
+
+    /**
+     * What a part adds to the reading; of two parts with one label each can be asked.
+     *
+     * @param part of the club
+     * @return points, negative for a part above the fulcrum
+     */
+    public double points(BalancePart part) {
+        Require.given("part", part);
+        return part.about(scale.fulcrum()).ratioTo(scale.perPoint());
     }
 
     @Override

@@ -14,7 +14,8 @@ import java.util.List;
 
 /**
  * Finds shafts that are heavier or lighter than the others of their blank. A few grams of shaft move swing weight little and total
- * mass much, so both are said. It speaks from two grams on, an assumption of this library.
+ * mass much, so both are said. It speaks where a shaft is two grams on the same side of both the middle one of its blank and the
+ * mean of the others, so that one odd shaft does not make all the others odd. The two grams are an assumption of this library.
  */
 public final class ShaftReview implements SetReview {
 
@@ -35,7 +36,7 @@ public final class ShaftReview implements SetReview {
                     .filter(other -> other.blank().equals(shaft(club).blank()))
                     .map(other -> other.mass().mass())
                     .toList();
-            if (!others.isEmpty() && standsOut(shaft(club).mass().mass(), others)) {
+            if (!others.isEmpty() && standsOut(club, others)) {
                 club.find(ClubBalance.class)
                         .ifPresent(balance -> found.add(new ClubFinding(club.label(), finding(club, balance, others))));
             }
@@ -43,16 +44,24 @@ public final class ShaftReview implements SetReview {
         return found;
     }
 
-    private static boolean standsOut(Mass mass, List<Mass> others) {
+    private static boolean standsOut(ClubPlan club, List<Mass> others) {
+        Mass mass = shaft(club).mass().mass();
         List<Mass> all = new ArrayList<>(others);
         all.add(mass);
         all.sort(null);
-        return mass.minus(all.get((all.size() - 1) / 2)).abs().compareTo(NOTICEABLE) >= 0;
+        Mass overMiddle = mass.minus(all.get((all.size() - 1) / 2));
+        Mass overMean = overMean(club, others);
+        return !overMiddle.min(overMean).lessThan(NOTICEABLE)
+                || !overMiddle.max(overMean).moreThan(NOTICEABLE.negated());
+    }
+
+    private static Mass overMean(ClubPlan club, List<Mass> others) {
+        Mass sum = others.stream().reduce(Mass.ZERO, Mass::plus);
+        return shaft(club).mass().mass().minus(sum.scaledBy(1.0 / others.size()));
     }
 
     private static Finding finding(ClubPlan club, ClubBalance balance, List<Mass> others) {
-        Mass sum = others.stream().reduce(Mass.ZERO, Mass::plus);
-        Mass more = shaft(club).mass().mass().minus(sum.scaledBy(1.0 / others.size()));
+        Mass more = overMean(club, others);
         BalancePart cut = balance.after().part("shaft");
         double share = more.ratioTo(shaft(club).mass().mass());
         return Finding.note(

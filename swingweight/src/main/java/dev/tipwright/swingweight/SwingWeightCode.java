@@ -22,10 +22,19 @@ public enum SwingWeightCode implements FindingCode {
     NOTHING_IN_STOCK("{off} points low: exactly {m} in the tip would mend it, and nothing in the stock comes nearer"),
     /** The club is too heavy at the head. */
     TOO_HEAVY("{off} points high: {m} would have to come off the head end, or a counterweight go in the butt"),
+    /** The tip ends above the fulcrum, or at it. */
+    TIP_NOT_PAST_FULCRUM(
+            "{off} points off, and a weight in the tip would lie {x} from the top of the grip, not past the fulcrum at {F}:"
+                    + " none there mends it"),
+    /** There is a tip weight in the tip already. */
+    TIP_WEIGHT_IN_PLACE(
+            "{off} points low: exactly {m} more in the tip would mend it, but there is a tip weight in it already: take it out"
+                    + " and plan again"),
     /** Weights that do not go into the tip. */
     STEM_TOO_WIDE("{n} of the stock were passed over: their stems do not enter a tip {d} wide inside"),
     /** The inside of the tip is not known. */
-    INSIDE_UNKNOWN("the wall is not known, so try the stem of the weight in the tip before anything is cut"),
+    INSIDE_UNKNOWN(
+            "the inside of the tip is not known, so try the stem of the weight in the tip before anything is cut"),
     /** Weights with a flange would change the insertion. */
     FLANGE_PASSED_OVER("{n} of the stock were passed over: a flange under the tip would change the insertion"),
     /** The centre of mass of the head was not measured. */

@@ -1,7 +1,6 @@
 package dev.tipwright.swingweight;
 
 import dev.tipwright.core.club.Build;
-import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
@@ -96,7 +95,7 @@ public final class SwingWeightStep implements WorkStep {
                 target,
                 exact,
                 chosen,
-                assumptions(build));
+                AssumedReadings.of(build));
         return StepOutcome.of(after, findings, report);
     }
 
@@ -112,9 +111,22 @@ public final class SwingWeightStep implements WorkStep {
                     Term.of("wanted", "wanted", targets.scale().designation(target.wanted()))));
             return Optional.empty();
         }
-        Term mass = Term.of("m", "exact mass", exact.orElse(Mass.ZERO).abs());
+        Length tip = weightFromTop(build);
+        if (exact.isEmpty() || tip.lessThan(targets.scale().fulcrum())) {
+            findings.add(Finding.caution(
+                    SwingWeightCode.TIP_NOT_PAST_FULCRUM,
+                    off,
+                    Term.of("x", "tip weight from the top", tip),
+                    Term.of("F", "fulcrum", targets.scale().fulcrum())));
+            return Optional.empty();
+        }
+        Term mass = Term.of("m", "exact mass", exact.get().abs());
         if (over > 0) {
             findings.add(Finding.caution(SwingWeightCode.TOO_HEAVY, off, mass));
+            return Optional.empty();
+        }
+        if (build.work().attached().stream().anyMatch(TipWeight.class::isInstance)) {
+            findings.add(Finding.caution(SwingWeightCode.TIP_WEIGHT_IN_PLACE, off, mass));
             return Optional.empty();
         }
         Optional<TipWeight> nearest =
@@ -178,7 +190,8 @@ public final class SwingWeightStep implements WorkStep {
         return section.wall()
                 .known()
                 .map(wall -> outside.minus(
-                        wall.thickness().at(build.work().tipTrim()).times(2)));
+                                wall.thickness().at(build.work().tipTrim()).times(2))
+                        .max(Length.ZERO));
     }
 
     private void unsure(Build build, List<Finding> findings) {
@@ -201,14 +214,5 @@ public final class SwingWeightStep implements WorkStep {
                     Term.of("b", "balance point", shaft.mass().balance()),
                     Term.of("R", "raw length", shaft.length())));
         }
-    }
-
-    private static List<Assumption> assumptions(Build build) {
-        Head head = build.parts().head();
-        Reading<HeadCentre> centre = head.mass().centre() instanceof Reading.Unknown<HeadCentre>
-                ? Reading.assumed(HeadCentreRule.of(head), HeadCentreRule.SOURCE)
-                : head.mass().centre();
-        return Assumption.of(
-                centre, at -> Term.of("c", "centre of mass of the head below the hosel mouth", at.along()));
     }
 }

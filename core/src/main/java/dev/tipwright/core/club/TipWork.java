@@ -17,23 +17,26 @@ public record TipWork(Length stripped, List<Station> finished) {
      * Checks the values.
      *
      * @param stripped how far up from the trimmed tip the finish comes off; zero or more
-     * @param finished diameter after the work, from the trimmed tip (0) up; empty if the structure is left as it
-     *     is
+     * @param finished diameter after the work, from the trimmed tip (0) up, two at one place being a step; empty if the
+     *     structure is left as it is
      */
     public TipWork {
         Require.between("stripped", stripped, Length.ZERO, Length.ofMillimetres(3000));
         finished = Require.list("finished", finished);
         for (int k = 0; k < finished.size(); k++) {
             Length at = finished.get(k).at();
+            boolean inOrder = k == 0
+                    ? at.equals(Length.ZERO)
+                    : !at.lessThan(finished.get(k - 1).at())
+                            && (k == 1 || at.moreThan(finished.get(k - 2).at()));
             Require.that(
-                    k == 0
-                            ? at.equals(Length.ZERO)
-                            : at.moreThan(finished.get(k - 1).at()),
-                    "finished",
-                    "must run up from the trimmed tip, 0, in order",
-                    at);
+                    inOrder, "finished", "must run up from the trimmed tip, 0, in order, at most two at one place", at);
         }
-        Require.that(finished.size() != 1, "finished", "must be empty or two or more", finished);
+        Require.that(
+                finished.isEmpty() || finished.get(finished.size() - 1).at().moreThan(Length.ZERO),
+                "finished",
+                "must be empty or reach up from the end of the tip",
+                finished);
     }
 
     /** The tip as it was supplied. */

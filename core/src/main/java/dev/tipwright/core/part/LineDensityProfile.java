@@ -56,6 +56,15 @@ public record LineDensityProfile(List<Knot> knots) {
     }
 
     /**
+     * Where the last knot lies.
+     *
+     * @return distance from the raw tip
+     */
+    public Length to() {
+        return knots.get(knots.size() - 1).at();
+    }
+
+    /**
      * This one with another value in one place.
      *
      * @param knots two or more, from the raw tip (0) to the butt, in order

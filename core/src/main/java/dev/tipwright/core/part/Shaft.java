@@ -35,6 +35,11 @@ public record Shaft(
         Require.given("mass", mass);
         Require.that(
                 mass.balance().lessThan(length), "mass", "must balance short of the length, " + length, mass.balance());
+        Require.that(
+                mass.along().known().map(along -> !along.to().lessThan(length)).orElse(true),
+                "mass",
+                "must be known along the shaft as far as the length, " + length,
+                mass.along());
         Require.given("section", section);
         Require.that(
                 !section.outside().to().moreThan(length),

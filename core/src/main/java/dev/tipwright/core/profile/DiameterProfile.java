@@ -146,7 +146,12 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
         Require.between("length", length, length(), Bounds.FARTHEST);
         Require.that(length.moreThan(length()), "length", "must be more than " + length(), length);
         Station last = stations.get(stations.size() - 1);
-        Require.that(to.equals(last.at()), "length", "can only extend a profile that ends at a station, not", to);
+        Require.that(
+                to.equals(last.at()),
+                "length",
+                "can carry on only a profile that ends at its last station, " + last.at() + ", and this one ends at "
+                        + to,
+                length);
         List<Station> longer = new ArrayList<>(stations);
         longer.add(new Station(from.plus(length), last.least(), last.greatest()));
         return Reading.assumed(new DiameterProfile(longer, from, from.plus(length)), why);

@@ -22,13 +22,21 @@ final class Checks {
         return result + 0.0;
     }
 
-    /** The nearest whole number of grid steps, ties to even. */
+    /**
+     * The whole number of grid steps nearest to the exact product, ties to even. The product of two doubles is a double and what
+     * was lost in rounding it; that loss decides what looks like a tie, and counts itself where the product is past {@code 2^53}.
+     */
     static long toGrid(String name, double value, double stepsPerUnit) {
-        double steps = Math.rint(finite(name, value) * stepsPerUnit);
-        if (!(steps >= -LONG_LIMIT && steps < LONG_LIMIT)) {
+        double product = finite(name, value) * stepsPerUnit;
+        double lost = Math.fma(value, stepsPerUnit, -product);
+        double steps = Math.rint(product);
+        if (lost != 0 && Math.abs(product - steps) == 0.5) {
+            steps = lost > 0 ? Math.ceil(product) : Math.floor(product);
+        }
+        if (!(Math.abs(steps) < LONG_LIMIT)) {
             throw new ArithmeticException(name + " is out of range, was " + value);
         }
-        return (long) steps;
+        return (long) steps + (long) Math.rint(lost);
     }
 
     static long sum(String name, long a, long b) {

@@ -127,7 +127,7 @@ public final class Density implements Comparable<Density> {
     public double ratioTo(Density other) {
         Objects.requireNonNull(other, "other");
         return Checks.inRange(
-                "ratio", gramsPerCubicCentimetre / Checks.divisor("other", other.gramsPerCubicCentimetre, other));
+                "other", gramsPerCubicCentimetre / Checks.divisor("other", other.gramsPerCubicCentimetre, other));
     }
 
     @Override

@@ -154,7 +154,7 @@ public final class Inertia implements Comparable<Inertia> {
     public double ratioTo(Inertia other) {
         Objects.requireNonNull(other, "other");
         return Checks.inRange(
-                "ratio", kilogramSquareCentimetres / Checks.divisor("other", other.kilogramSquareCentimetres, other));
+                "other", kilogramSquareCentimetres / Checks.divisor("other", other.kilogramSquareCentimetres, other));
     }
 
     @Override

@@ -18,6 +18,9 @@ import java.util.Optional;
 /** What mass brings a club to a swing weight, and which weight of a stock comes nearest. */
 public final class MassForTarget {
 
+    /** Nearer to the fulcrum than this no mass a club can carry changes a reading. */
+    private static final Length SHORTEST_ARM = Length.ofMillimetres(1);
+
     private static final Length FARTHEST = Length.ofMillimetres(3000);
 
     private MassForTarget() {}
@@ -29,7 +32,8 @@ public final class MassForTarget {
      * @param scale the scale
      * @param wanted what it is to read
      * @param fromTop the place, from the top of the grip
-     * @return the mass, below zero if it has to be taken off; empty at the fulcrum, where no mass changes the reading
+     * @return the mass, below zero if it has to be taken off; empty within a millimetre of the fulcrum, where no mass
+     *     worth the name changes the reading
      */
     public static Optional<Mass> at(Balance balance, SwingWeightScale scale, SwingWeight wanted, Length fromTop) {
         Require.given("balance", balance);
@@ -37,7 +41,7 @@ public final class MassForTarget {
         Require.given("wanted", wanted);
         Require.between("fromTop", fromTop, FARTHEST.negated(), FARTHEST);
         Length arm = fromTop.minus(scale.fulcrum());
-        if (arm.equals(Length.ZERO)) {
+        if (arm.abs().lessThan(SHORTEST_ARM)) {
             return Optional.empty();
         }
         FirstMoment missing = scale.moment(wanted).minus(balance.momentAbout(scale.fulcrum()));
@@ -50,7 +54,8 @@ public final class MassForTarget {
      * @param balance of the club
      * @param scale the scale
      * @param wanted what it is to read
-     * @return the mass the head would have; empty if the centre of the head is at the fulcrum
+     * @return the mass the head would have; empty if the centre of the head is within a millimetre of
+     *     the fulcrum
      * @throws IllegalArgumentException if the balance has no part called {@code head}
      */
     public static Optional<Mass> ofHead(Balance balance, SwingWeightScale scale, SwingWeight wanted) {
@@ -66,7 +71,8 @@ public final class MassForTarget {
      * @param scale the scale
      * @param wanted what it is to read
      * @param stock the weights there are
-     * @return the nearest; empty if none is nearer than no weight at all. Of equals the lighter, then the first by label
+     * @return the nearest; empty if none is nearer than no weight at all. Of equals, to a billionth of a
+     *     point, the lighter, then the first by label
      */
     public static Optional<TipWeight> fromStock(
             Build build, SwingWeightScale scale, SwingWeight wanted, List<TipWeight> stock) {
@@ -75,7 +81,7 @@ public final class MassForTarget {
         Require.given("wanted", wanted);
         List<TipWeight> weights = Require.list("stock", stock);
         Balance without = Balance.of(build);
-        double off = Math.abs(scale.read(without.momentAbout(scale.fulcrum())).over(wanted));
+        double off = off(scale, wanted, without.momentAbout(scale.fulcrum()));
         return weights.stream()
                 .filter(weight -> offWith(build, without, scale, wanted, weight) < off)
                 .min(Comparator.comparingDouble((TipWeight weight) -> offWith(build, without, scale, wanted, weight))
@@ -87,7 +93,12 @@ public final class MassForTarget {
             Build build, Balance without, SwingWeightScale scale, SwingWeight wanted, TipWeight weight) {
         BalancePart part = BalancePart.at(weight.label(), weight.mass(), fromTop(build, weight));
         FirstMoment moment = without.momentAbout(scale.fulcrum()).plus(part.about(scale.fulcrum()));
-        return Math.abs(scale.read(moment).over(wanted));
+        return off(scale, wanted, moment);
+    }
+
+    /** Billionths of a point, whole, so that rounding does not decide between equals. */
+    private static double off(SwingWeightScale scale, SwingWeight wanted, FirstMoment moment) {
+        return Math.rint(Math.abs(scale.read(moment).over(wanted)) * 1e9);
     }
 
     /**

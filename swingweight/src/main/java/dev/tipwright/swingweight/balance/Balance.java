@@ -41,7 +41,8 @@ public record Balance(List<BalancePart> parts) {
      *
      * @param build parts and work
      * @return the balance
-     * @throws IllegalArgumentException if the tip is not seated
+     * @throws IllegalArgumentException if the tip is not seated, or the work on it reaches further up than its outside
+     *     was read
      */
     public static Balance of(Build build) {
         Require.given("build", build);
@@ -57,6 +58,7 @@ public record Balance(List<BalancePart> parts) {
      * The mass of the club.
      *
      * @return the sum over the parts
+     * @throws ArithmeticException if it is out of range
      */
     public Mass total() {
         Mass total = Mass.ZERO;
@@ -70,13 +72,14 @@ public record Balance(List<BalancePart> parts) {
      * First moment about the top of the grip.
      *
      * @return the sum over the parts
+     * @throws ArithmeticException if it is out of range
      */
     public FirstMoment moment() {
-        double sum = 0;
+        FirstMoment sum = FirstMoment.ZERO;
         for (BalancePart part : parts) {
-            sum += part.moment().gramMillimetres();
+            sum = sum.plus(part.moment());
         }
-        return FirstMoment.ofGramMillimetres(sum);
+        return sum;
     }
 
     /**
@@ -104,13 +107,14 @@ public record Balance(List<BalancePart> parts) {
      * Inertia about the butt, that is about the top of the grip ({@code J}).
      *
      * @return the sum over the parts
+     * @throws ArithmeticException if it is out of range
      */
     public Inertia inertiaAboutButt() {
-        double sum = 0;
+        Inertia sum = Inertia.ZERO;
         for (BalancePart part : parts) {
-            sum += part.inertia().kilogramSquareCentimetres();
+            sum = sum.plus(part.inertia());
         }
-        return Inertia.ofKilogramSquareCentimetres(sum);
+        return sum;
     }
 
     /**

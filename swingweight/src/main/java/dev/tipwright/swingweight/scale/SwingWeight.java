@@ -6,17 +6,17 @@ import dev.tipwright.core.internal.arg.Require;
  * A swing weight: points above the zero of the scale it was read on. A point is what the scale says it is, so this is
  * a pure number.
  *
- * @param points above the zero of the scale; finite
+ * @param points above the zero of the scale; -1e9 to 1e9
  */
 public record SwingWeight(double points) implements Comparable<SwingWeight> {
 
     /**
      * Checks the values.
      *
-     * @param points above the zero of the scale; finite
+     * @param points above the zero of the scale; -1e9 to 1e9
      */
     public SwingWeight {
-        Require.that(Double.isFinite(points), "points", "must be finite", points);
+        Require.that(inRange(points), "points", "must be from -1e9 to 1e9", points);
         points = points + 0.0;
     }
 
@@ -25,10 +25,10 @@ public record SwingWeight(double points) implements Comparable<SwingWeight> {
      *
      * @param more points, negative to take away
      * @return the sum
-     * @throws IllegalArgumentException if the sum is not finite
+     * @throws IllegalArgumentException if the sum is out of range
      */
     public SwingWeight plus(double more) {
-        Require.that(Double.isFinite(points + more), "more", "must be finite and leave the sum so", more);
+        Require.that(inRange(points + more), "more", "must leave the sum from -1e9 to 1e9", more);
         return new SwingWeight(points + more);
     }
 
@@ -40,7 +40,11 @@ public record SwingWeight(double points) implements Comparable<SwingWeight> {
      */
     public double over(SwingWeight other) {
         Require.given("other", other);
-        return new SwingWeight(points - other.points).points;
+        return points - other.points;
+    }
+
+    static boolean inRange(double points) {
+        return Math.abs(points) <= 1e9;
     }
 
     @Override

@@ -21,7 +21,8 @@ import java.util.regex.Pattern;
  * @param fulcrum distance of the fulcrum from the top of the grip ({@code F}); above zero
  * @param zero moment that reads zero ({@code M0})
  * @param perPoint moment of a point ({@code K}); above zero
- * @param letters letters of the designation from zero up, such as {@code ABCDEFG}; empty if the scale has none
+ * @param letters capital letters of the designation from zero up, such as {@code ABCDEFG}, none twice; empty if the
+ *     scale has none
  * @param pointsPerLetter points in a letter; above zero
  */
 public record SwingWeightScale(
@@ -33,8 +34,8 @@ public record SwingWeightScale(
      * @param fulcrum distance of the fulcrum from the top of the grip ({@code F}); above zero
      * @param zero moment that reads zero ({@code M0})
      * @param perPoint moment of a point ({@code K}); above zero
-     * @param letters letters of the designation from zero up, such as {@code ABCDEFG}; empty if the scale has
-     *     none
+     * @param letters capital letters of the designation from zero up, such as {@code ABCDEFG}, none twice; empty
+     *     if the scale has none
      * @param pointsPerLetter points in a letter; above zero
      */
     public SwingWeightScale {
@@ -44,9 +45,9 @@ public record SwingWeightScale(
         Require.that(perPoint.gramMillimetres() > 0, "perPoint", "must be above zero", perPoint);
         Require.given("letters", letters);
         Require.that(
-                letters.chars().allMatch(c -> c >= 'A' && c <= 'Z') && letters.length() <= 26,
+                letters.chars().distinct().filter(c -> c >= 'A' && c <= 'Z').count() == letters.length(),
                 "letters",
-                "must be capital letters, 26 at most",
+                "must be capital letters, none twice",
                 letters);
         Require.that(
                 pointsPerLetter > 0 && pointsPerLetter <= 1000,
@@ -69,10 +70,13 @@ public record SwingWeightScale(
      *
      * @param moment about the fulcrum
      * @return {@code (M - M0) / K} points
+     * @throws IllegalArgumentException if the points are out of range
      */
     public SwingWeight read(FirstMoment moment) {
         Require.given("moment", moment);
-        return new SwingWeight(moment.minus(zero).ratioTo(perPoint));
+        double points = moment.minus(zero).ratioTo(perPoint);
+        Require.that(SwingWeight.inRange(points), "moment", "must read from -1e9 to 1e9 points", moment);
+        return new SwingWeight(points);
     }
 
     /**

@@ -59,7 +59,7 @@ final class BoreReader {
         if (sound) {
             inOrder(line, depth, diameter, tool);
         }
-        sound &= line.sound();
+        sound = sound && line.sound();
         if (line.sound()) {
             stations.add(Station.of(depth, diameter));
             tools.add(tool);

@@ -22,7 +22,10 @@ final class Limits {
             new Kind<>("a density with its unit, such as 1.55 g/cm3", Density::parse);
     private static final Kind<FirstMoment> MOMENT_KIND =
             new Kind<>("a moment with its unit, such as 213.5 oz in", FirstMoment::parse);
-    private static final Kind<Double> POINTS_KIND = new Kind<>("points, such as 0.5 point", Limits::points);
+    private static final Kind<Double> POINTS_KIND =
+            new Kind<>("points, such as 0.5 point", text -> Double.valueOf(points(text)));
+    private static final Kind<Integer> WHOLE_KIND =
+            new Kind<>("whole points, such as 10 points", text -> Integer.valueOf(points(text)));
 
     // Heads: drivers are lightest, putters heaviest and most upright.
     static final Limit<Mass> HEAD_MASS = mass("100 g", "180 g", "400 g", "600 g", "a bare head");
@@ -84,7 +87,8 @@ final class Limits {
             moment("20 oz in", "150 oz in", "250 oz in", "600 oz in", "moment at which a scale reads D0");
     static final Limit<FirstMoment> SCALE_POINT =
             moment("0.1 oz in", "1 oz in", "3 oz in", "20 oz in", "moment in a point of a scale");
-    static final Limit<Double> LETTER = points("1 point", "10 points", "10 points", "100 points", "points in a letter");
+    static final Limit<Integer> LETTER =
+            new Limit<>(WHOLE_KIND, "1 point", "10 points", "10 points", "100 points", "points in a letter");
     static final Limit<Double> WITHIN =
             points("0 points", "0.2 points", "2 points", "20 points", "how far off a swing weight will do");
     static final Limit<Length> LENGTH_UNCERTAINTY =
@@ -96,12 +100,13 @@ final class Limits {
 
     private Limits() {}
 
-    private static Double points(String text) {
+    /** The number before the word. */
+    private static String points(String text) {
         Matcher matcher = POINTS.matcher(text);
         if (!matcher.matches()) {
-            throw new IllegalArgumentException("text must be a number of points");
+            throw new IllegalArgumentException("text must be a number of points, was \"" + text + "\"");
         }
-        return Double.valueOf(matcher.group(1));
+        return matcher.group(1);
     }
 
     private static Limit<Length> length(String least, String usualLeast, String usualMost, String most, String what) {

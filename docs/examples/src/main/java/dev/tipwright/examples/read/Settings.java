@@ -94,10 +94,9 @@ final class Settings {
         Length fulcrum = row.read("scale fulcrum", Limits.FULCRUM);
         FirstMoment zero = row.read("scale zero D0", Limits.SCALE_ZERO);
         FirstMoment point = row.read("scale moment in a point", Limits.SCALE_POINT);
-        double letter = row.read("scale points in a letter", Limits.LETTER);
-        row.require(letter == Math.rint(letter), "scale points in a letter", "a whole number of points");
+        int letter = row.read("scale points in a letter", Limits.LETTER);
         return row.make(() -> new SwingWeightScale(
-                fulcrum, zero.minus(point.scaledBy(LETTERS_BELOW_D * letter)), point, LETTERS, (int) letter));
+                fulcrum, zero.minus(point.scaledBy((double) LETTERS_BELOW_D * letter)), point, LETTERS, letter));
     }
 
     /** What goes on every club. A ferrule, an adhesive or a tape of which nothing is said is not used. */

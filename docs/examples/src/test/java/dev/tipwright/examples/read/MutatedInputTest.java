@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files changed at random, the same way each time: either problems are said or a plan is printed, and nothing is thrown. */
 class MutatedInputTest {
-    private static final int MUTATIONS = 400;
+    private static final int MUTATIONS = 200;
     private static final List<String> TEXTS = List.of(
             "",
             " ",

@@ -467,7 +467,7 @@ class WrongInputTest {
                         "scale points in a letter",
                         "value",
                         "10.5 points",
-                        "job.csv, line 17, scale points in a letter: found \"10.5 points\", expected a whole number of points"),
+                        "job.csv, line 17, scale points in a letter: found \"10.5 points\", expected whole points, such as 10 points"),
                 Wrong.cell(
                         JOB,
                         "scale moment in a point",

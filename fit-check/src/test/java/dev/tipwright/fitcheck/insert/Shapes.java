@@ -1,0 +1,94 @@
+package dev.tipwright.fitcheck.insert;
+
+import dev.tipwright.core.profile.Bore;
+import dev.tipwright.core.profile.BoreEnd;
+import dev.tipwright.core.profile.BoreReading;
+import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.Tuple;
+import net.jqwik.api.Tuple.Tuple2;
+
+/**
+ * Random tips and bores: rising, falling, barrelled, bell-mouthed, stepped, out of round, with a domain that may start and end
+ * between two stations. Half of them have the size of the bench; the other half live on a lattice of a few nanometres, where
+ * equal diameters, parallel stretches and coinciding stations are common and where every rounding shows.
+ */
+public final class Shapes {
+
+    /** A tip and a bore of one size. */
+    public record Pair(DiameterProfile tip, Bore bore) {}
+
+    private record Knot(int gap, int least, int outOfRound) {}
+
+    private Shapes() {}
+
+    /** Pairs on the lattice and pairs of the bench, as often. */
+    public static Arbitrary<Pair> pairs() {
+        return Arbitraries.oneOf(lattice(), bench());
+    }
+
+    /** A handful of nanometres long and wide. */
+    public static Arbitrary<Pair> lattice() {
+        return pairs(
+                Arbitraries.integers().between(0, 6), Arbitraries.integers().between(1, 9), 2);
+    }
+
+    /** Stations up to 15 mm apart, diameters from 9 to 9.6 mm. */
+    public static Arbitrary<Pair> bench() {
+        Arbitrary<Integer> gaps = Arbitraries.frequencyOf(
+                Tuple.of(1, Arbitraries.just(0)),
+                Tuple.of(5, Arbitraries.integers().between(1, 15_000_000)));
+        return pairs(gaps, Arbitraries.integers().between(9_000_000, 9_600_000), 30_000);
+    }
+
+    private static Arbitrary<Pair> pairs(Arbitrary<Integer> gaps, Arbitrary<Integer> diameters, int outOfRound) {
+        Arbitrary<Integer> ovality = Arbitraries.frequencyOf(
+                Tuple.of(2, Arbitraries.just(0)),
+                Tuple.of(1, Arbitraries.integers().between(0, outOfRound)));
+        Arbitrary<List<Knot>> knots = Combinators.combine(gaps, diameters, ovality)
+                .as(Knot::new)
+                .list()
+                .ofMinSize(2)
+                .ofMaxSize(7);
+        Arbitrary<Tuple2<Integer, Integer>> cuts = Combinators.combine(
+                        Arbitraries.integers().between(0, 40),
+                        Arbitraries.integers().between(0, 40))
+                .as(Tuple::of);
+        return Combinators.combine(knots, cuts, knots, cuts)
+                .as((up, upCuts, down, downCuts) -> new Pair(
+                        profile(up, upCuts, false),
+                        new Bore(profile(down, downCuts, true), BoreEnd.FLAT, BoreReading.AT_STATIONS)));
+    }
+
+    /** Cuts are in hundredths of the length; a bore's stations are moved so that its domain starts at 0. */
+    private static DiameterProfile profile(List<Knot> knots, Tuple2<Integer, Integer> cuts, boolean fromZero) {
+        long[] at = new long[knots.size()];
+        for (int i = 1; i < at.length; i++) {
+            boolean third = i > 1 && at[i - 1] == at[i - 2];
+            long gap = knots.get(i).gap() == 0 && (third || at.length == 2)
+                    ? 1
+                    : knots.get(i).gap();
+            at[i] = at[i - 1] + gap;
+        }
+        long length = at[at.length - 1];
+        long from = length * cuts.get1() / 100;
+        long to = length - length * cuts.get2() / 100;
+        long shift = fromZero ? from : 0;
+        List<Station> stations = new ArrayList<>();
+        for (int i = 0; i < at.length; i++) {
+            Knot knot = knots.get(i);
+            stations.add(new Station(nm(at[i] - shift), nm(knot.least()), nm((long) knot.least() + knot.outOfRound())));
+        }
+        return new DiameterProfile(stations, nm(from - shift), nm(to - shift));
+    }
+
+    private static Length nm(long nanometres) {
+        return Length.ofNanometres(nanometres);
+    }
+}

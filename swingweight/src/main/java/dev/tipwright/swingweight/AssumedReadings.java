@@ -1,0 +1,76 @@
+package dev.tipwright.swingweight;
+
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.TipWork;
+import dev.tipwright.core.evidence.Assumption;
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.part.Head;
+import dev.tipwright.core.part.HeadCentre;
+import dev.tipwright.core.part.HeadMass;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftSection;
+import dev.tipwright.core.quantity.Inertia;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.swingweight.balance.HeadCentreRule;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The assumed readings that the balance of a build touches, and what stands in for those of the head that are unknown. */
+final class AssumedReadings {
+
+    private static final Source POINT = Source.assumption("head taken as a point; its own inertia was not measured");
+
+    private AssumedReadings() {}
+
+    static List<Assumption> of(Build build) {
+        Shaft shaft = build.parts().shaft();
+        List<Assumption> assumed = new ArrayList<>(head(build.parts().head()));
+        assumed.addAll(Assumption.of(
+                shaft.mass().along(),
+                along -> Term.of(
+                        "mu",
+                        "mass for length at the raw tip",
+                        along.knots().get(0).density())));
+        if (!build.work().tip().equals(TipWork.NONE)) {
+            assumed.addAll(tip(shaft.section(), build.work().tipTrim()));
+        }
+        return assumed;
+    }
+
+    private static List<Assumption> head(Head head) {
+        HeadMass mass = head.mass();
+        Reading<HeadCentre> centre = mass.centre() instanceof Reading.Unknown<HeadCentre>
+                ? Reading.assumed(HeadCentreRule.of(head), HeadCentreRule.SOURCE)
+                : mass.centre();
+        Reading<Inertia> inertia = mass.inertia() instanceof Reading.Unknown<Inertia>
+                ? Reading.assumed(Inertia.ZERO, POINT)
+                : mass.inertia();
+        List<Assumption> assumed = new ArrayList<>(Assumption.of(
+                centre, at -> Term.of("c", "centre of mass of the head below the hosel mouth", at.along())));
+        assumed.addAll(
+                Assumption.of(inertia, own -> Term.of("J_head", "inertia of the head about its own centre", own)));
+        return assumed;
+    }
+
+    /** What comes off the tip depends on finish, wall and their densities. */
+    private static List<Assumption> tip(ShaftSection section, Length at) {
+        List<Assumption> assumed = new ArrayList<>();
+        assumed.addAll(Assumption.of(
+                section.finish(),
+                finish -> Term.fine("p", "finish thickness", finish.thickness().at(at))));
+        assumed.addAll(Assumption.of(
+                section.wall(),
+                wall -> Term.fine("wall", "wall", wall.thickness().at(at))));
+        section.finish()
+                .known()
+                .ifPresent(finish -> assumed.addAll(Assumption.of(
+                        finish.density(), density -> Term.of("rho_f", "density of the finish", density))));
+        section.wall()
+                .known()
+                .ifPresent(wall -> assumed.addAll(
+                        Assumption.of(wall.density(), density -> Term.of("rho_w", "density of the wall", density))));
+        return assumed;
+    }
+}
