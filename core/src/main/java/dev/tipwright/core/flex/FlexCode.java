@@ -13,8 +13,7 @@ public enum FlexCode implements FindingCode {
             "no frequency: the stiffness of the shaft, or the section it follows from, is not known from tip to butt"),
     /** The mass along the shaft is not known. */
     MASS_UNKNOWN(
-            "no frequency: a balance point at {b} says too little about the mass along the shaft, or weighed pieces do not reach"
-                    + " its butt; weigh pieces of it"),
+            "no frequency: a balance point at {b} says too little about the mass along the shaft; weigh pieces of one like it"),
     /** The head's centre is not known. */
     CENTRE_UNKNOWN("no frequency: where the head's centre of mass lies is not known; ask: {ask}"),
     /** The clamp reaches the hosel. */

@@ -74,15 +74,14 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
      * Line density along a raw shaft: as found out by weighing, or the straight line that has its mass and balance point.
      *
      * @param shaft the raw shaft
-     * @return mass for length from the raw tip to the butt; empty if what was weighed does not reach the butt, or if the straight
-     *     line goes to zero or below somewhere
+     * @return mass for length from the raw tip to the butt; empty if it was not found out and the straight line goes to
+     *     zero or below somewhere
      */
     public static Optional<LineDensityProfile> lineDensity(Shaft shaft) {
         Require.given("shaft", shaft);
         Optional<LineDensityProfile> known = shaft.mass().along().known();
         if (known.isPresent()) {
-            List<LineDensityProfile.Knot> knots = known.get().knots();
-            return known.filter(profile -> !knots.get(knots.size() - 1).at().lessThan(shaft.length()));
+            return known;
         }
         double atTip = LineMass.atTip(shaft);
         double atButt = 2 * shaft.mass().mass().grams() / shaft.length().millimetres() - atTip;

@@ -212,11 +212,6 @@ class FrequencyLawsTest {
         // A balance point at the third exactly leaves no mass at the butt.
         Shaft thirds = shaft.withMass(ShaftMass.of(Mass.ofGrams(81), SampleClub.mm(1000.0 / 3)));
         assertThat(ShaftBend.of(thirds)).isEmpty();
-        LineDensityProfile.Knot low = new LineDensityProfile.Knot(Length.ZERO, LineDensity.ofGramsPerInch(2));
-        LineDensityProfile.Knot high = new LineDensityProfile.Knot(SampleClub.mm(900), LineDensity.ofGramsPerInch(2));
-        Shaft weighed =
-                shaft.withMass(shaft.mass().withAlong(Reading.measured(new LineDensityProfile(List.of(low, high)))));
-        assertThat(ShaftBend.of(weighed)).isEmpty();
         Head head = SampleClub.head();
         Head unknown = head.withMass(head.mass().withCentre(Reading.unknown("balance it")));
         assertThat(ClubFrequency.of(SampleClub.with(SampleClub.build(), unknown), CLAMP))
