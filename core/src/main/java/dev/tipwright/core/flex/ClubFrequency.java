@@ -33,7 +33,7 @@ import java.util.Optional;
  *
  * <pre>{@code
  * ClubFrequency club = ClubFrequency.of(Samples.build(), Length.parse("5 in")).orElseThrow();
- * Math.round(club.frequency().perMinute());   // = 309
+ * Math.round(club.frequency().perMinute());   // = 280
  * TrimEffect half = club.effectOf(Length.parse("1/2 in"));
  * half.offTip().compareTo(half.offButt()) > 0;   // = true
  * }</pre>
