@@ -12,6 +12,7 @@ import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
+import dev.tipwright.core.part.Adhesive;
 import dev.tipwright.core.part.Ferrule;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
@@ -152,6 +153,8 @@ class FrequencyLawsTest {
         Ferrule ferrule = new Ferrule("f", Mass.ofGrams(1.3), SampleClub.mm(9.4), SampleClub.mm(18), SampleClub.mm(9));
         Build with = build.withWork(build.work().plus(ferrule));
         assertThat(perMinute(with)).isLessThan(perMinute(build));
+        Build glued = build.withWork(build.work().plus(new Adhesive("a", Mass.ofGrams(1.1))));
+        assertThat(perMinute(glued)).isLessThan(perMinute(build));
         Build counter = build.withWork(
                 build.work().plus(new dev.tipwright.core.part.Counterweight("c", Mass.ofGrams(20), SampleClub.mm(50))));
         assertThat(perMinute(counter)).isEqualTo(perMinute(build));

@@ -10,10 +10,9 @@ import com.fasterxml.jackson.databind.introspect.SimpleMixInResolver;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.jsontype.BasicPolymorphicTypeValidator;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
-import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.quantity.Length;
 
-/** A plan as JSON and back: quantities are the text they print, and what may be of several kinds has the name of its class. */
+/** A plan, or a record of what was built, as JSON and back: quantities are the text they print, and what may be of several kinds has the name of its class. */
 public final class PlanJson {
     private static final String OURS = "dev.tipwright.";
 
@@ -48,11 +47,11 @@ public final class PlanJson {
         });
     }
 
-    public static String write(JobPlan plan) throws JsonProcessingException {
+    public static String write(Object plan) throws JsonProcessingException {
         return mapper().writerWithDefaultPrettyPrinter().writeValueAsString(plan);
     }
 
-    public static JobPlan read(String json) throws JsonProcessingException {
-        return mapper().readValue(json, JobPlan.class);
+    public static <T> T read(String json, Class<T> type) throws JsonProcessingException {
+        return mapper().readValue(json, type);
     }
 }

@@ -41,7 +41,7 @@ class PlanJsonTest {
     @ValueSource(strings = {"practice-set", "wedges-and-wood"})
     void aWholePlanComesBackEqual(String name) throws Exception {
         JobPlan plan = scenario(name);
-        JobPlan back = PlanJson.read(PlanJson.write(plan));
+        JobPlan back = PlanJson.read(PlanJson.write(plan), JobPlan.class);
         assertThat(back).isEqualTo(plan);
         assertThat(PlanText.plain(back, Units.INCH)).isEqualTo(PlanText.plain(plan, Units.INCH));
     }
@@ -50,7 +50,7 @@ class PlanJsonTest {
     void flexAndRulesComeBackToo() throws Exception {
         JobPlan plan = withFlexAndRules();
         assertThat(plan.club("6").reports()).hasSize(2);
-        JobPlan back = PlanJson.read(PlanJson.write(plan));
+        JobPlan back = PlanJson.read(PlanJson.write(plan), JobPlan.class);
         assertThat(back).isEqualTo(plan);
         assertThat(back.club("6").report(ClubFrequency.class).frequency())
                 .isEqualTo(plan.club("6").report(ClubFrequency.class).frequency());
@@ -70,12 +70,14 @@ class PlanJsonTest {
     @Test
     void aChangedPlanIsAnotherPlanAndABadOneIsRefused() throws Exception {
         String json = PlanJson.write(withFlexAndRules());
-        assertThat(PlanJson.read(json.replace("\"263.9 g\"", "\"264 g\""))).isNotEqualTo(withFlexAndRules());
-        assertThatThrownBy(() -> PlanJson.read(json.replace("\"263.9 g\"", "\"-1 g\"")))
+        assertThat(PlanJson.read(json.replace("\"263.9 g\"", "\"264 g\""), JobPlan.class))
+                .isNotEqualTo(withFlexAndRules());
+        assertThatThrownBy(() -> PlanJson.read(json.replace("\"263.9 g\"", "\"-1 g\""), JobPlan.class))
                 .hasMessageContaining("mass");
-        assertThatThrownBy(() -> PlanJson.read(json.replace(ClubFrequency.class.getName(), "java.lang.Thread")))
+        assertThatThrownBy(() ->
+                        PlanJson.read(json.replace(ClubFrequency.class.getName(), "java.lang.Thread"), JobPlan.class))
                 .hasMessageContaining("java.lang.Thread");
-        assertThatThrownBy(() -> PlanJson.read("{}")).hasMessageContaining("clubs");
+        assertThatThrownBy(() -> PlanJson.read("{}", JobPlan.class)).hasMessageContaining("clubs");
     }
 
     @Test
