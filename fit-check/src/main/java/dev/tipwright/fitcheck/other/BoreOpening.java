@@ -6,7 +6,9 @@ import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,6 +84,17 @@ public record BoreOpening(Length cutter, Reading<Length> oversize, Bore after, L
                 outside.minus(widest).half(),
                 Volume.ofCubicMillimetres(
                         Math.max(0, after.solid().volume() - before.solid().volume())));
+    }
+
+    /**
+     * What the head loses.
+     *
+     * @param metal density of the hosel
+     * @return mass of the metal that comes out
+     */
+    public Mass mass(Density metal) {
+        Require.given("metal", metal);
+        return removed.of(metal);
     }
 
     private static List<Station> stations(Polyline line) {

@@ -1,9 +1,13 @@
 package dev.tipwright.fitcheck.other;
 
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.quantity.Volume;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.limits.Lean;
 import java.util.List;
@@ -24,6 +28,7 @@ import java.util.Optional;
  * fit.least().thousandths();             // = 5.0
  * fit.greatest().thousandths();          // = 6.0
  * fit.verdict();                         // = CURES
+ * fit.mass(tip, Density.ofGramsPerCubicCentimetre(8.5)).grams() < 1;   // = true
  * }</pre>
  *
  * @param wall wall of the shim; empty if none fits or none is needed
@@ -106,6 +111,32 @@ public record ShimFit(Optional<Length> wall, Length length, Length least, Length
                 greatest,
                 Lean.of(tip.widenedBy(filled), bore, insertion),
                 greatest.moreThan(loosest) ? Verdict.STILL_LOOSE : Verdict.CURES);
+    }
+
+    /**
+     * The material of the shim: a wall {@code t} around the tip, {@code pi (d + t) t} per length.
+     *
+     * @param tip diameter of the tip it goes around, up from its end; read at least as far as the shim is long
+     * @return the volume; zero without a shim
+     */
+    public Volume volume(DiameterProfile tip) {
+        Require.given("tip", tip);
+        Require.that(!length.moreThan(tip.length()), "tip", "must be read as far as the shim is long, " + length, tip);
+        Polyline inside = Polyline.of(tip, Polyline.Diameter.MEAN).between(0, length.millimetres());
+        double thick = wall.orElse(Length.ZERO).millimetres();
+        return Volume.ofCubicMillimetres(inside.plus(2 * thick).around(inside).volume());
+    }
+
+    /**
+     * What the shim adds to the club.
+     *
+     * @param tip diameter of the tip it goes around, up from its end; read at least as far as the shim is long
+     * @param density of its material
+     * @return the mass; zero without a shim
+     */
+    public Mass mass(DiameterProfile tip, Density density) {
+        Require.given("density", density);
+        return volume(tip).of(density);
     }
 
     /**
