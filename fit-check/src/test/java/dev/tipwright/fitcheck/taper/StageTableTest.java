@@ -3,12 +3,14 @@ package dev.tipwright.fitcheck.taper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Units;
 import dev.tipwright.fitcheck.TipFit;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -177,6 +179,14 @@ class StageTableTest {
         TipFit fit = TipFit.of(section, barrel, in("1.25"), in(".001"));
         assertThat(fit.stages().tip().seatsAt()).isEqualTo(in(".001"));
         assertThat(fit.removal().finished().get(0).mean()).isEqualTo(in(".359"));
+        Working.Line least = fit.working().lines().stream()
+                .filter(line -> line.result().symbol().equals("c"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(least.formula()).isEqualTo("D - f");
+        assertThat(least.result().number(Units.INCH, 0)).isEqualTo("0.0010");
+        assertThat(least.inputs().get(0).number(Units.INCH, 0)).isEqualTo("0.3600");
+        assertThat(least.inputs().get(1).number(Units.INCH, 0)).isEqualTo("0.3590");
     }
 
     @Test
