@@ -129,6 +129,9 @@ import dev.tipwright.core.uncertainty.Nudges;
 import dev.tipwright.core.uncertainty.SecondOrder;
 import dev.tipwright.fitcheck.BoreDepthCheck;
 import dev.tipwright.fitcheck.FitDoubt;
+import dev.tipwright.fitcheck.FitGauges;
+import dev.tipwright.fitcheck.FitQuantity;
+import dev.tipwright.fitcheck.FitReadings;
 import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFit;
@@ -228,6 +231,9 @@ public final class Samples {
             Map.entry("oversize", Reading.measured(in(".002"))),
             Map.entry("loosest", in(".006")),
             Map.entry("WitnessMarks.insertion", Length.ZERO),
+            Map.entry("FitGauges.tip", Instrument.ofStandard("micrometer", "mm", 0.003, 0.002)),
+            Map.entry("FitGauges.bore", Instrument.ofStandard("pins", "mm", 0.003, 0.002)),
+            Map.entry("FitGauges.depth", Instrument.ofStandard("rule", "mm", 0.2, 0)),
             Map.entry("UsedTip.found", DiameterProfile.cylinder(in(".36"), in("1.25"))),
             Map.entry("ShimFit.tip", DiameterProfile.cylinder(in(".34"), in("8"))),
             Map.entry("ShimFit.least", in(".004")),
@@ -600,6 +606,14 @@ public final class Samples {
         put(SelectiveAssembly.class, assembly);
         put(FittedPair.class, assembly.pairs().get(0));
         list(FittedPair.class, assembly.pairs().get(0));
+        FitReadings readings = new FitReadings(DiameterProfile.cylinder(in(".35"), in("8")), bore, in("1"));
+        put(FitReadings.class, readings);
+        Instrument micrometer = Instrument.ofStandard("micrometer", "mm", 0.003, 0.002);
+        put(FitGauges.class, new FitGauges(micrometer, micrometer, micrometer));
+        put(FitQuantity.class, FitQuantity.MEAN_CLEARANCE);
+        put(
+                "java.util.function.ToDoubleFunction<" + FitReadings.class.getName() + ">",
+                (java.util.function.ToDoubleFunction<FitReadings>) any -> 1.0);
         Rescue rescue = new Rescue(get(Shaft.class), get(Work.class));
         put(Rescue.class, rescue);
         put(RescueChoice.class, rescue.over(set(), get(JobPlanner.class)).get(0));

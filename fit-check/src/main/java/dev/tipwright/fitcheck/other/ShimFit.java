@@ -1,5 +1,8 @@
 package dev.tipwright.fitcheck.other;
 
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
@@ -146,5 +149,31 @@ public record ShimFit(Optional<Length> wall, Length length, Length least, Length
      */
     public Length offCentre() {
         return least.max(Length.ZERO).half();
+    }
+
+    /**
+     * How the clearances beside the shim come about; without one, beside the bare tip.
+     *
+     * @param tip diameter up from the end of the tip, read at least as far as the shim is long
+     * @param bore the bore, at least as deep
+     * @return least and greatest clearance
+     */
+    public Working working(DiameterProfile tip, Bore bore) {
+        Clearance open = Clearance.of(tip, bore, length);
+        Term thick = Term.fine("t", "wall of the shim", wall.orElse(Length.ZERO));
+        Source why = Source.assumption("a shim takes its wall twice off the diameter, the same everywhere");
+        return new Working(
+                "Shim",
+                List.of(
+                        new Working.Line(
+                                Term.fine("c", "least clearance left", least),
+                                "c0 - 2 * t",
+                                List.of(Term.fine("c0", "least clearance of the bare tip", open.least()), thick),
+                                why),
+                        new Working.Line(
+                                Term.fine("cmax", "greatest clearance left", greatest),
+                                "c0 - 2 * t",
+                                List.of(Term.fine("c0", "greatest clearance of the bare tip", open.greatest()), thick),
+                                why)));
     }
 }

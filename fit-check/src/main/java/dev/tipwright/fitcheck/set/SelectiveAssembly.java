@@ -126,6 +126,9 @@ public record SelectiveAssembly(
 
     private static final int MOST = CostTable.MOST_LINES;
 
+    /** As long as a term may be. */
+    private static final int READABLE = 80;
+
     private static <T> List<T> some(String name, List<T> list) {
         List<T> given = Require.someOf(name, list);
         Require.that(given.size() <= MOST, name, "must be at most " + MOST, given.size());
@@ -203,8 +206,18 @@ public record SelectiveAssembly(
         return new SelectiveAssembly(aim, clearance, List.of(), up, down, List.of(finding));
     }
 
+    /** By name where the names are short enough to read, else by number. */
     private static String named(List<String> labels, List<Integer> which) {
-        return which.isEmpty() ? "nothing" : which.stream().map(labels::get).collect(Collectors.joining(", "));
+        String names = which.stream().map(labels::get).collect(Collectors.joining(", "));
+        if (names.length() > READABLE) {
+            return which.size() + " of them";
+        }
+        return which.isEmpty() ? "nothing" : names;
+    }
+
+    private static String named(FittedPair pair, int number) {
+        String names = "structure off tip " + pair.tip() + " for bore " + pair.bore();
+        return names.length() > READABLE ? "structure off the tip of pair " + number : names;
     }
 
     /**
@@ -244,8 +257,7 @@ public record SelectiveAssembly(
         for (FittedPair pair : pairs) {
             String symbol = "V" + (terms.size() + 1);
             sum.append(sum.length() == 0 ? "" : " + ").append(symbol);
-            terms.add(
-                    Term.of(symbol, "structure off tip " + pair.tip() + " for bore " + pair.bore(), pair.structure()));
+            terms.add(Term.of(symbol, named(pair, terms.size() + 1), pair.structure()));
         }
         return new Working(
                 "Selective assembly",

@@ -144,6 +144,22 @@ class SelectiveAssemblyTest {
                 .startsWith("8, 9 go without: 8, 9 can be paired with nothing only");
     }
 
+    /** Labels may be eighty characters long, and so may what is said of them. */
+    @Test
+    void longLabelsAreCounted() {
+        String longest = "x".repeat(80);
+        LabelledTip shortTip =
+                new LabelledTip(longest, TipSection.of(DiameterProfile.cylinder(mil(360), mil(900)), Finish.NONE));
+        SelectiveAssembly none = assembly(
+                List.of(shortTip, shortTip.withLabel("B")),
+                List.of(bore("7", 363, 355), bore("8", 363, 355)),
+                AssemblyAim.LEAST_MATERIAL);
+        assertThat(none.findings().get(0).message(Units.INCH)).startsWith("2 of them go without");
+        SelectiveAssembly one = assembly(
+                List.of(tip("A", 368).withLabel(longest)), List.of(bore("7", 363, 355)), AssemblyAim.MOST_EVEN);
+        assertThat(one.working().lines().get(0).inputs().get(0).meaning()).isEqualTo("structure off the tip of pair 1");
+    }
+
     @Test
     void theWorkingAddsUp() {
         SelectiveAssembly assembly = assembly(
