@@ -52,7 +52,7 @@ public class GrowthBenchmark {
             List<Station> down = new ArrayList<>();
             List<Station> up = new ArrayList<>();
             for (int k = 0; k < stations; k++) {
-                Length at = Length.ofMicrometres(100L * k);
+                Length at = Length.ofMicrometres(100.0 * k);
                 double part = k / (double) stations;
                 down.add(Station.of(at, Length.ofMillimetres(9.2 - part + random.nextDouble() / 50)));
                 up.add(Station.of(at, Length.ofMillimetres(8.2 + part + random.nextDouble() / 50)));
