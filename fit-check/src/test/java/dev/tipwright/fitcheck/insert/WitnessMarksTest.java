@@ -106,6 +106,9 @@ class WitnessMarksTest {
         assertThat(marks.marks()).isEmpty();
         assertThat(code(marks)).isEqualTo(InsertCode.TOUCHES_NOWHERE);
         assertThat(marks.verdict().severity()).isEqualTo(Severity.NOTE);
+        // Held just where it would touch, it touches.
+        assertThat(WitnessMarks.of(cylinder(359), TAPER, mil(625), TENTH))
+                .isEqualTo(WitnessMarks.of(cylinder(359), TAPER, TENTH));
         // Held half an inch deep by a flange it is .0068 loose at its end, and within .007 for 1/32 in.
         WitnessMarks held = WitnessMarks.of(cylinder(353), TAPER, mil(500), mil(7));
         assertThat(held.marks()).containsExactly(new WitnessMark(mil(0), mil(31.25), mil(468.75), mil(500)));

@@ -15,6 +15,7 @@ import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.quantity.Volume;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.TipSection;
@@ -296,6 +297,8 @@ class SelectiveAssemblyTest {
                 .hasMessageContaining("tips");
         assertThatThrownBy(() -> assembly(Collections.nCopies(1025, tip("A", 360)), bores, AssemblyAim.MOST_EVEN))
                 .hasMessageContaining("tips");
+        assertThatThrownBy(() -> new FittedPair("A", "7", Volume.ofCubicMillimetres(-1), WANTED))
+                .hasMessageContaining("structure");
         assertThatThrownBy(() -> new LabelledBore("7", bores.get(0).bore(), mil(1251)))
                 .hasMessageContaining("insertion");
         assertThat(bores.get(0).withBore(bores.get(0).bore())).isEqualTo(bores.get(0));
