@@ -3,6 +3,10 @@ module dev.tipwright.fitcheck {
     requires transitive dev.tipwright.core;
 
     exports dev.tipwright.fitcheck;
+    exports dev.tipwright.fitcheck.bond;
+    exports dev.tipwright.fitcheck.draw;
     exports dev.tipwright.fitcheck.insert;
+    exports dev.tipwright.fitcheck.limits;
+    exports dev.tipwright.fitcheck.other;
     exports dev.tipwright.fitcheck.taper;
 }

@@ -4,10 +4,9 @@ import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
-import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.part.Attachment;
 import dev.tipwright.core.part.Ferrule;
-import dev.tipwright.core.profile.Bore;
+import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.BoreReading;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.insert.Chamfer;
@@ -16,6 +15,7 @@ import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a builder must know of one fit. */
 final class FitFindings {
@@ -43,16 +43,11 @@ final class FitFindings {
         found.wayIn();
         found.stock();
         found.bondedLength();
+        found.mouthAndBottom();
         found.wall();
         found.unknowns();
         found.ferrules();
         return found.findings;
-    }
-
-    /** The least diameter of a bore down to a depth. */
-    static Length narrowest(Bore bore, Length depth) {
-        Polyline down = Polyline.of(bore.profile(), Polyline.Diameter.LEAST).between(0, depth.millimetres());
-        return Length.ofMillimetres(down.value(down.least()));
     }
 
     private void wayIn() {
@@ -71,15 +66,21 @@ final class FitFindings {
                                     Term.of("z", "where it binds", untouched.tipStation())));
         }
         if (!fit.bare().insertion().lessThan(fit.insertion())) {
-            Clearance bareClearance = Clearance.of(fit.tip().stripped(), fit.bore(), fit.insertion());
-            findings.add(
-                    bareClearance.least().minus(fit.clearance()).moreThan(NOTICEABLE)
-                            ? Finding.caution(
-                                    FitCode.LOOSE,
-                                    Term.fine("c", "least clearance", bareClearance.least()),
-                                    Term.fine("w", "wanted clearance", fit.clearance()))
-                            : Finding.note(FitCode.ENTERS));
+            findings.add(bareFits());
         }
+    }
+
+    /** Bare, the tip goes in all the way: too tight, too loose, or as wanted. */
+    private Finding bareFits() {
+        Term wanted = Term.fine("w", "wanted clearance", fit.clearance());
+        if (removal.structureVolume().cubicMillimetres() > 0) {
+            return Finding.note(FitCode.ENTERS_TIGHT, wanted);
+        }
+        Length least =
+                Clearance.of(fit.tip().stripped(), fit.bore(), fit.insertion()).least();
+        return least.minus(fit.clearance()).moreThan(NOTICEABLE)
+                ? Finding.caution(FitCode.LOOSE, Term.fine("c", "least clearance", least), wanted)
+                : Finding.note(FitCode.ENTERS);
     }
 
     private void stock() {
@@ -102,6 +103,30 @@ final class FitFindings {
         if (fit.insertion().lessThan(least)) {
             findings.add(
                     Finding.stop(FitCode.SHORT_INSERTION, insertion, Term.of("imin", "least bonded length", least)));
+        }
+    }
+
+    private void mouthAndBottom() {
+        Length chamfer = Chamfer.depth(fit.bore());
+        Term bonded = Term.of("ib", "bonded below the chamfer", fit.bondedLength());
+        Optional<Length> least = target.leastInsertion().known();
+        if (least.isPresent()
+                && fit.bondedLength().lessThan(least.get())
+                && !fit.insertion().lessThan(least.get())) {
+            findings.add(Finding.caution(
+                    FitCode.SHORT_BELOW_CHAMFER,
+                    insertion,
+                    Term.of("imin", "least bonded length", least.get()),
+                    bonded,
+                    Term.of("ask", "whom to ask", "whoever gave the limit")));
+        } else if (chamfer.nanometres() > 0) {
+            findings.add(Finding.note(
+                    FitCode.CHAMFER_HOLDS_NOTHING, Term.of("ch", "depth of the chamfer", chamfer), insertion, bonded));
+        }
+        if (fit.bore().end() == BoreEnd.CONE) {
+            findings.add(Finding.note(
+                    FitCode.CONE_AT_BOTTOM,
+                    Term.of("B", "bore depth", fit.bore().depth())));
         }
     }
 
@@ -149,12 +174,12 @@ final class FitFindings {
         }
     }
 
-    /** The ferrule sits above the mouth, so it must pass over the shaft from there up. */
+    /** The ferrule sits on the mouth, so it must pass over the shaft from there up to its own top, as far as that was read. */
     private void ferrule(Ferrule ferrule) {
         Length top = fit.insertion().plus(ferrule.length());
         Length place = top.min(fit.tip().outside().length());
-        Length over = fit.tip().outside().diameterAt(place);
-        Length bare = fit.tip().stripped().diameterAt(place);
+        Length over = Extremes.widest(fit.tip().outside(), fit.insertion(), place);
+        Length bare = Extremes.widest(fit.tip().stripped(), fit.insertion(), place);
         Term label = Term.of("ferrule", "ferrule", ferrule.label());
         Term bore = Term.fine("df", "bore of the ferrule", ferrule.bore());
         if (ferrule.bore().lessThan(bare)) {

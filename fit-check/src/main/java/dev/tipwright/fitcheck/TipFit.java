@@ -1,7 +1,7 @@
 package dev.tipwright.fitcheck;
 
+import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Caution;
-import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
@@ -9,12 +9,17 @@ import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.Bore;
+import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.fitcheck.insert.Chamfer;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.Stage;
+import dev.tipwright.fitcheck.taper.StageTable;
+import dev.tipwright.fitcheck.taper.StagedTip;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,6 +89,35 @@ public record TipFit(
     }
 
     /**
+     * The length over which bore and shaft lie close enough to hold: the insertion less the chamfer at the mouth.
+     *
+     * @return the length; zero for a tip that ends in the chamfer
+     */
+    public Length bondedLength() {
+        return insertion.minus(Chamfer.depth(bore)).max(Length.ZERO);
+    }
+
+    /**
+     * Where to stop and measure while the stripped tip is worked down, with passes of a thousandth of an inch.
+     *
+     * @return the stages, from all the structure that comes off to none
+     */
+    public StageTable stages() {
+        return stages(StageTable.USUAL_PASS);
+    }
+
+    /**
+     * Where to stop and measure while the stripped tip is worked down.
+     *
+     * @param pass what one pass takes off the diameter; 1 um to 1 mm
+     * @return the stages, from all the structure that comes off to none
+     */
+    public StageTable stages(Length pass) {
+        Require.given("pass", pass);
+        return StageTable.of(new StagedTip(tip.stripped(), removal.profile(), bore, insertion), pass);
+    }
+
+    /**
      * The clearance of the finished tip where it seats.
      *
      * @return least, greatest and mean; the least is the wanted clearance unless the bare tip is looser
@@ -96,40 +130,75 @@ public record TipFit(
     public List<Term> headline() {
         List<Term> headline = new ArrayList<>(List.of(
                 Term.of("i", "insertion", insertion),
+                Term.of("ib", "bonded below the chamfer", bondedLength()),
                 Term.fine("i0", "first contact, untouched", untouched.insertion()),
                 Term.fine("i1", "first contact, finish off", bare.insertion()),
                 Term.fine("e", "stock at the end of the tip", removal.stockAtEnd()),
                 Term.fine("es", "of it structure", removal.structureAtEnd()),
-                Term.of("V", "taken off", removal.volume())));
+                Term.of("V", "taken off", removal.volume()),
+                Term.fine("c", "least clearance of the finished tip", seated().least())));
         removal.leastWall().ifPresent(wall -> headline.add(Term.fine("t", "wall of structure left", wall)));
         removal.leastStiffness().ifPresent(share -> headline.add(Term.number("EI/EI0", "stiffness left", share)));
         return headline;
     }
 
+    /** The fit that the parts ask for, with the same wanted clearance. */
+    private MaterialRemoval removal(Build build) {
+        Bore nudged = build.parts().head().bore();
+        return MaterialRemoval.of(
+                TipSection.of(build), nudged, build.work().seat().insertion(), clearance);
+    }
+
+    /** The clearance that the finished tip of the plan has in the bore. */
+    private static Length finishedClearance(Build build) {
+        DiameterProfile finished = DiameterProfile.of(build.work().tip().finished());
+        return Clearance.of(
+                        finished,
+                        build.parts().head().bore(),
+                        build.work().seat().insertion())
+                .least();
+    }
+
+    /**
+     * First contacts, stock and what is left as the parts ask for; the clearance as the finished tip of the plan has it.
+     *
+     * @return the measures
+     */
+    @Override
+    public List<Measure> measures() {
+        List<Measure> measures = new ArrayList<>(List.of(
+                Measure.length("i", "insertion", build -> build.work().seat().insertion()),
+                Measure.fine(
+                        "i0",
+                        "first contact, untouched",
+                        build -> FirstContact.of(
+                                        build.trimmedTip(), build.parts().head().bore())
+                                .insertion()),
+                Measure.fine(
+                        "i1",
+                        "first contact, finish off",
+                        build -> FirstContact.of(
+                                        TipSection.of(build).stripped(),
+                                        build.parts().head().bore())
+                                .insertion()),
+                Measure.fine(
+                        "e",
+                        "stock at the end of the tip",
+                        build -> removal(build).stockAtEnd()),
+                Measure.fine("es", "of it structure", build -> removal(build).structureAtEnd()),
+                Measure.fine("c", "least clearance of the finished tip", TipFit::finishedClearance)));
+        if (removal.leastWall().isPresent()) {
+            measures.add(Measure.fine(
+                    "t",
+                    "wall of structure left",
+                    build -> removal(build).leastWall().orElseThrow()));
+        }
+        return measures;
+    }
+
     @Override
     public Working working() {
-        Length room = bore.profile().diameterAt(insertion);
-        Length outside = tip.outside().diameterAt(Length.ZERO);
-        Length finish = tip.finish().thickness().at(tip.trimmed());
-        Length finished = removal.finished().get(0).mean();
-        Term f = Term.fine("f", "finished diameter at the end of the tip", finished);
-        return new Working(
-                "Tip in bore, at the end of the tip",
-                List.of(
-                        new Working.Line(
-                                f,
-                                "min(d - 2 p, D - w)",
-                                List.of(
-                                        Term.fine("d", "diameter over the finish", outside),
-                                        Term.fine("p", "finish, radial", finish),
-                                        Term.fine("D", "bore at the insertion", room),
-                                        Term.fine("w", "wanted clearance", clearance)),
-                                Source.assumption("the finish is stripped, and the bore leaves the wanted clearance")),
-                        new Working.Line(
-                                Term.fine("e", "stock on the diameter", removal.stockAtEnd()),
-                                "d - f",
-                                List.of(Term.fine("d", "diameter over the finish", outside), f),
-                                Source.assumption("what comes off is what was there less what is left"))));
+        return FitWorking.of(this);
     }
 
     @Override
@@ -141,13 +210,13 @@ public record TipFit(
                     BenchStage.STRIP,
                     FitInstruction.STRIP,
                     Term.of("s", "stripped", insertion),
-                    Term.fine("b", "bare diameter", tip.stripped().diameterAt(Length.ZERO))));
+                    Term.fineAtLeast("b", "bare diameter", tip.stripped().diameterAt(Length.ZERO))));
         }
         if (removal.structureVolume().cubicMillimetres() > 0) {
             operations.add(Operation.of(
                     BenchStage.FIT,
                     FitInstruction.WORK_DOWN,
-                    Term.fine("e", "structure to come off the diameter", removal.structureAtEnd()),
+                    Term.fineAtMost("e", "structure to come off the diameter", removal.structureAtEnd()),
                     inserted));
             Length chamfer = insertion.minus(Chamfer.depth(bore).min(insertion));
             for (Station station : removal.finished()) {
@@ -157,9 +226,10 @@ public record TipFit(
                 operations.add(Operation.of(
                         BenchStage.FIT,
                         FitInstruction.STATION,
-                        Term.fine("f", "finished diameter", station.least()),
+                        Term.fineAtLeast("f", "finished diameter", station.least()),
                         Term.of("z", "from the end of the tip", station.at())));
             }
+            stops(operations);
         }
         operations.add(Operation.of(
                 BenchStage.DRY_BUILD,
@@ -168,6 +238,20 @@ public record TipFit(
                 Term.fine("c", "least clearance of the finished tip", seated().least())));
         operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
+    }
+
+    /** The stops between the first, which is the untouched tip, and the last, which is the finished one. */
+    private void stops(List<Operation> operations) {
+        List<Stage> stages = stages().stages();
+        for (int k = 1; k < stages.size() - 1; k++) {
+            Stage stage = stages.get(k);
+            boolean seated = !stage.insertion().lessThan(insertion);
+            operations.add(Operation.of(
+                    BenchStage.FIT,
+                    seated ? FitInstruction.STOP_SEATED : FitInstruction.STOP,
+                    Term.fine("e", "still to come off the diameter", stage.stock()),
+                    Term.fine("i", "insertion then", stage.insertion())));
+        }
     }
 
     @Override

@@ -13,6 +13,7 @@ import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.taper.TipSection;
+import java.util.Optional;
 
 /**
  * The step that makes a tip seat: it settles the insertion, strips the finish over it, works the tip down to the wanted clearance,
@@ -40,37 +41,39 @@ public final class TipFitStep implements WorkStep {
     public StepOutcome take(Build build) {
         Require.given("build", build);
         Bore bore = build.parts().head().bore();
-        Seat seat = build.work().seat();
-        if (seat.equals(Seat.APART)) {
-            if (bore.end() == BoreEnd.THROUGH) {
-                return StepOutcome.notTaken(build, Finding.stop(FitCode.NO_STOP));
-            }
-            seat = Seat.onBottomOf(bore);
+        Seat given = build.work().seat();
+        if (given.equals(Seat.APART) && bore.end() == BoreEnd.THROUGH) {
+            return StepOutcome.notTaken(build, Finding.stop(FitCode.NO_STOP));
         }
-        Length read = build.parts()
-                .shaft()
-                .section()
-                .outside()
-                .to()
-                .minus(build.work().tipTrim());
-        Term insertion = Term.of("i", "insertion", seat.insertion());
-        if (seat.insertion().moreThan(read)) {
-            return StepOutcome.notTaken(
-                    build, Finding.stop(FitCode.TIP_NOT_READ, Term.of("z", "measured up to", read), insertion));
-        }
-        Length narrowest = FitFindings.narrowest(bore, seat.insertion());
-        if (!target.clearance().lessThan(narrowest)) {
-            return StepOutcome.notTaken(
-                    build,
-                    Finding.stop(
-                            FitCode.BORE_TOO_NARROW,
-                            Term.fine("w", "wanted clearance", target.clearance()),
-                            Term.fine("D", "narrowest bore", narrowest)));
+        Seat seat = given.equals(Seat.APART) ? Seat.onBottomOf(bore) : given;
+        Optional<Finding> hindrance = hindrance(build, seat.insertion());
+        if (hindrance.isPresent()) {
+            return StepOutcome.notTaken(build, hindrance.get());
         }
         TipFit fit = TipFit.of(TipSection.of(build), bore, seat.insertion(), target.clearance());
         Work work = build.work()
                 .withSeat(seat)
                 .withTip(new TipWork(seat.insertion(), fit.removal().finished()));
         return StepOutcome.of(build.withWork(work), FitFindings.of(build, fit, target), fit);
+    }
+
+    /** What keeps the step from being worked out at all. */
+    private Optional<Finding> hindrance(Build build, Length insertion) {
+        Length outside = build.parts().shaft().section().outside().to();
+        Length read = outside.minus(build.work().tipTrim()).max(Length.ZERO);
+        if (insertion.moreThan(read)) {
+            return Optional.of(Finding.stop(
+                    FitCode.TIP_NOT_READ, Term.of("z", "measured up to", read), Term.of("i", "insertion", insertion)));
+        }
+        Length narrowest = Extremes.narrowest(build.parts().head().bore(), insertion);
+        if (!target.clearance().lessThan(narrowest)) {
+            return Optional.of(Finding.stop(
+                    FitCode.BORE_TOO_NARROW,
+                    Term.fine("w", "wanted clearance", target.clearance()),
+                    Term.fine("D", "narrowest bore", narrowest)));
+        }
+        return TipSection.of(build).leastBare().nanometres() > 0
+                ? Optional.empty()
+                : Optional.of(Finding.stop(FitCode.FINISH_TOO_THICK));
     }
 }

@@ -8,12 +8,12 @@ import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
+import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.HeadMass;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
-import dev.tipwright.swingweight.balance.HeadCentreRule;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -5,12 +5,14 @@ import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.internal.text.Decimals;
 import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
+import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.balance.Balance;
 import dev.tipwright.swingweight.balance.BalancePart;
@@ -115,34 +117,142 @@ public record ClubBalance(
     }
 
     @Override
+    public List<Measure> measures() {
+        return List.of(
+                pointsMeasure(),
+                new Measure(
+                        "m",
+                        "total mass",
+                        Measure.Kind.MASS,
+                        build -> Balance.of(build).total().grams()),
+                Measure.length(
+                        "x", "balance from the top", build -> Balance.of(build).balancePoint()),
+                new Measure(
+                        "J",
+                        "inertia about the butt",
+                        Measure.Kind.INERTIA,
+                        build -> Balance.of(build).inertiaAboutButt().kilogramSquareCentimetres()));
+    }
+
+    /**
+     * The swing weight in points above the zero of the scale, so that it can have a budget.
+     *
+     * @return the measure
+     */
+    public Measure pointsMeasure() {
+        return new Measure(
+                "reads",
+                "swing weight",
+                Measure.Kind.POINTS,
+                build -> scale.read(Balance.of(build).momentAbout(scale.fulcrum()))
+                        .points());
+    }
+
+    @Override
     public Working working() {
+        List<Working.Line> lines = new ArrayList<>();
         List<Term> moments = new ArrayList<>();
-        StringBuilder sum = new StringBuilder();
+        List<Term> masses = new ArrayList<>();
+        List<Term> inertias = new ArrayList<>();
         for (int i = 0; i < after.parts().size(); i++) {
             BalancePart part = after.parts().get(i);
-            moments.add(Term.of(
-                    "M" + (i + 1),
-                    part.label() + ", " + Decimals.fixed(part.mass().grams(), 2) + " g",
-                    part.about(scale.fulcrum())));
-            sum.append(i == 0 ? "M1" : " + M" + (i + 1));
+            String k = String.valueOf(i + 1);
+            moments.add(Term.of("M" + k, "moment of " + part.label(), part.about(scale.fulcrum())));
+            masses.add(Term.of("m" + k, "mass of " + part.label(), part.mass()));
+            inertias.add(Term.of("J" + k, "inertia of " + part.label(), part.inertia()));
+            if (part.mass().picograms() != 0) {
+                lines.add(partMoment(moments.get(i), part.mass(), part.moment().over(part.mass())));
+            }
         }
         Term moment = Term.of("M", "moment about the fulcrum", after.momentAbout(scale.fulcrum()));
-        return new Working(
-                "Swing weight",
+        Term total = Term.of("m", "total mass", after.total());
+        Source sum = Source.published("any text on mechanics", "a club is the sum of its parts");
+        lines.add(new Working.Line(moment, sum("M", moments), moments, sum));
+        lines.add(reading(moment, "P", reads()));
+        lines.add(new Working.Line(total, sum("m", masses), masses, sum));
+        lines.add(new Working.Line(
+                Term.of("x", "balance from the top", after.balancePoint()),
+                "F + M * c / m",
+                List.of(fulcrum(), moment, Term.momentFactor(), total),
+                sum));
+        lines.add(new Working.Line(
+                Term.of("J", "inertia about the butt", after.inertiaAboutButt()), sum("J", inertias), inertias, sum));
+        target.ifPresent(wanted -> towards(lines, wanted));
+        return new Working("Balance and swing weight", lines);
+    }
+
+    private Term fulcrum() {
+        return Term.fine("F", "fulcrum from the top", scale.fulcrum());
+    }
+
+    private Working.Line partMoment(Term moment, Mass mass, Length place) {
+        return new Working.Line(
+                moment,
+                "m * (x - F) / c",
                 List.of(
-                        new Working.Line(
-                                moment,
-                                sum.toString(),
-                                moments,
-                                Source.assumption("each part's mass times its distance from the fulcrum")),
-                        new Working.Line(
-                                Term.number("P", "points above the zero of the scale", reads().points()),
-                                "(M - M0) / K",
-                                List.of(
-                                        moment,
-                                        Term.of("M0", "moment that reads zero", scale.zero()),
-                                        Term.of("K", "moment of a point", scale.perPoint())),
-                                Source.commonPractice("a scale with a fulcrum, a zero and a moment for each point"))));
+                        Term.of("m", "its mass", mass),
+                        Term.fine("x", "its centre from the top", place),
+                        fulcrum(),
+                        Term.momentFactor()),
+                Source.published("any text on mechanics", "moment of a weight"));
+    }
+
+    private Working.Line reading(Term moment, String symbol, SwingWeight reading) {
+        return new Working.Line(
+                Term.number(symbol, "points above the zero of the scale", reading.points()),
+                "(" + moment.symbol() + " - M0) / K",
+                List.of(
+                        moment,
+                        Term.of("M0", "moment that reads zero", scale.zero()),
+                        Term.of("K", "moment of a point", scale.perPoint())),
+                Source.commonPractice("a scale with a fulcrum, a zero and a moment for each point"));
+    }
+
+    /** What the target asks for, how far off the club was, and what would mend it exactly. */
+    private void towards(List<Working.Line> lines, SwingWeightTarget wanted) {
+        Term without = Term.of("Mb", "moment before a tip weight", before.momentAbout(scale.fulcrum()));
+        Term asked = Term.of("Mw", "moment that reads the target", scale.moment(wanted.wanted()));
+        lines.add(reading(without, "Pb", readsBefore()));
+        lines.add(new Working.Line(
+                asked,
+                "M0 + Pw * K",
+                List.of(
+                        Term.of("M0", "moment that reads zero", scale.zero()),
+                        Term.number("Pw", "points wanted", wanted.wanted().points()),
+                        Term.of("K", "moment of a point", scale.perPoint())),
+                Source.commonPractice("a scale with a fulcrum, a zero and a moment for each point")));
+        exactWeight.filter(mass -> mass.picograms() != 0).ifPresent(mass -> {
+            FirstMoment missing = scale.moment(wanted.wanted()).minus(before.momentAbout(scale.fulcrum()));
+            lines.add(new Working.Line(
+                    Term.of("mw", "exact mass of a tip weight", mass),
+                    "(Mw - Mb) * c / (x - F)",
+                    List.of(
+                            asked,
+                            without,
+                            Term.momentFactor(),
+                            Term.fine(
+                                    "x",
+                                    "its place from the top",
+                                    scale.fulcrum().plus(missing.over(mass))),
+                            fulcrum()),
+                    Source.published("any text on mechanics", "moment of a weight")));
+        });
+        Term off = Term.number("off", "points over the target, with what was chosen", reads().over(wanted.wanted()));
+        lines.add(new Working.Line(
+                off,
+                "P - Pw",
+                List.of(
+                        Term.number("P", "points above the zero of the scale", reads().points()),
+                        Term.number("Pw", "points wanted", wanted.wanted().points())),
+                Source.assumption("of the stock, the weight that leaves least")));
+    }
+
+    private static String sum(String symbol, List<Term> terms) {
+        StringBuilder sum = new StringBuilder();
+        for (int i = 1; i <= terms.size(); i++) {
+            sum.append(i == 1 ? "" : " + ").append(symbol).append(i);
+        }
+        return sum.toString();
     }
 
     @Override

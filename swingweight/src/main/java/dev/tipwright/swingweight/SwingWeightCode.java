@@ -46,7 +46,18 @@ public enum SwingWeightCode implements FindingCode {
             "the shaft balances {b} from its tip, outside the middle third of {R}: read it again, or weigh offcuts"),
     /** A shaft that is heavier or lighter than the others of its blank. */
     SHAFT_STANDS_OUT(
-            "the shaft is {m} {heavier} than the others of blank {blank}: {p} of a point only, but {total} of total mass");
+            "the shaft is {m} {heavier} than the others of blank {blank}: {p} of a point only, but {total} of total mass"),
+    /** The target is met by less than the uncertainty. */
+    MARGINAL(
+            "reads {reads}, {off} of a point from {wanted}, which is within {within}, but known only to {U} of a point: met only within"
+                    + " its uncertainty"),
+    /** The target is missed by less than the uncertainty. */
+    MISSED_BY_LITTLE(
+            "reads {reads}, {off} of a point from {wanted}, which is over {within}, but known only to {U} of a point: it may be met"),
+    /** The head's centre of mass contributes most. */
+    DRY_BUILD_WORTH(
+            "known to {U} of a point, and {share} % of that variance is the head's centre of mass: a reading of the dry build is worth"
+                    + " taking before anything is glued");
 
     private final String template;
 

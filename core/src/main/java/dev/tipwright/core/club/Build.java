@@ -32,16 +32,19 @@ public record Build(Parts parts, Work work) {
     public Build {
         Require.given("parts", parts);
         Require.given("work", work);
-        Require.that(
-                work.tipTrim().plus(work.buttTrim()).lessThan(parts.shaft().length()),
-                "work",
-                "must leave some of the shaft's " + parts.shaft().length(),
-                "tip trim " + work.tipTrim() + ", butt trim " + work.buttTrim());
-        Require.that(
-                !work.seat().insertion().moreThan(parts.head().bore().depth()),
-                "work",
-                "must insert no deeper than the bore's " + parts.head().bore().depth(),
-                work.seat().insertion());
+        if (!work.tipTrim().plus(work.buttTrim()).lessThan(parts.shaft().length())) {
+            throw Require.broken(
+                    "work",
+                    "must leave some of the shaft's " + parts.shaft().length(),
+                    "tip trim " + work.tipTrim() + ", butt trim " + work.buttTrim());
+        }
+        if (work.seat().insertion().moreThan(parts.head().bore().depth())) {
+            throw Require.broken(
+                    "work",
+                    "must insert no deeper than the bore's "
+                            + parts.head().bore().depth(),
+                    work.seat().insertion());
+        }
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.tipwright.core.evidence;
 
 import dev.tipwright.core.internal.arg.Require;
+import java.util.Locale;
 
 /**
  * Where a value comes from.
@@ -77,5 +78,15 @@ public record Source(Kind kind, String title, String place) {
      */
     public static Source given(String whose) {
         return new Source(Kind.GIVEN, Require.label("whose", whose), "");
+    }
+
+    /**
+     * The source in words.
+     *
+     * @return title, place if there is one, and what sort of source it is in brackets
+     */
+    public String text() {
+        String sort = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return title + (place.isEmpty() ? "" : ", " + place) + " (" + sort + ")";
     }
 }

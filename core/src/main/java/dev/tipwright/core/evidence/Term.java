@@ -16,6 +16,8 @@ import dev.tipwright.core.quantity.Notation;
 import dev.tipwright.core.quantity.Stress;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.quantity.Volume;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * One number of a finding, a working or an operation: its symbol, what it means, and its value with unit. The symbols are those
@@ -181,7 +183,9 @@ public sealed interface Term {
         public String number(Units units, int extra) {
             Require.given("units", units);
             Require.extraDigits(extra);
-            return Decimals.fixed(value.grams(), 2 + extra);
+            return BigDecimal.valueOf(value.picograms(), 12)
+                    .setScale(2 + extra, RoundingMode.HALF_EVEN)
+                    .toPlainString();
         }
 
         @Override
@@ -224,6 +228,104 @@ public sealed interface Term {
         public String unit(Units units) {
             Require.given("units", units);
             return "deg";
+        }
+    }
+
+    /**
+     * A length along a shaft that must not be overshot one way: rounded only towards the safe side, and said when it was.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @param towards which way it may be rounded; not to the nearest
+     */
+    record OfSafeLength(String symbol, String meaning, Length value, Notation.Rounding towards) implements Term {
+
+        /**
+         * Checks the values.
+         *
+         * @param symbol as in the formula
+         * @param meaning in words
+         * @param value the value
+         * @param towards which way it may be rounded; not to the nearest
+         */
+        public OfSafeLength {
+            Require.label("symbol", symbol);
+            Require.label("meaning", meaning);
+            Require.given("value", value);
+            Lengths.oneWay(towards);
+        }
+
+        @Override
+        public String number(Units units, int extra) {
+            Require.given("units", units);
+            Require.extraDigits(extra);
+            return Lengths.number(value, units, units == Units.INCH ? 3 : 1, extra, towards);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return units == Units.INCH ? "in" : "mm";
+        }
+
+        /** In inches the fraction is the next one on the safe side, {@code over} or {@code under} which the value is. */
+        @Override
+        public String text(Units units) {
+            String decimal = Term.super.text(units);
+            if (units == Units.METRIC) {
+                return decimal + Lengths.said(value, number(units, 0), units, towards);
+            }
+            Notation.Printed fraction = Notation.SIXTY_FOURTHS.print(value, towards);
+            String beside = fraction.text().replace(" in", ")");
+            if (!fraction.rounded()) {
+                return decimal + " (" + beside;
+            }
+            return decimal + (towards == Notation.Rounding.DOWN ? " (over " : " (under ") + beside;
+        }
+    }
+
+    /**
+     * A diameter that must not be overshot one way: rounded only towards the safe side, and said when it was.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @param towards which way it may be rounded; not to the nearest
+     */
+    record OfSafeDiameter(String symbol, String meaning, Length value, Notation.Rounding towards) implements Term {
+
+        /**
+         * Checks the values.
+         *
+         * @param symbol as in the formula
+         * @param meaning in words
+         * @param value the value
+         * @param towards which way it may be rounded; not to the nearest
+         */
+        public OfSafeDiameter {
+            Require.label("symbol", symbol);
+            Require.label("meaning", meaning);
+            Require.given("value", value);
+            Lengths.oneWay(towards);
+        }
+
+        @Override
+        public String number(Units units, int extra) {
+            Require.given("units", units);
+            Require.extraDigits(extra);
+            return Lengths.number(value, units, units == Units.INCH ? 4 : 3, extra, towards);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return units == Units.INCH ? "in" : "mm";
+        }
+
+        @Override
+        public String text(Units units) {
+            return Term.super.text(units) + Lengths.said(value, number(units, 0), units, towards);
         }
     }
 
@@ -660,6 +762,63 @@ public sealed interface Term {
     }
 
     /**
+     * A factor that brings units together, such as the grams in an ounce; another in inches than in millimetres.
+     *
+     * @param symbol the symbol
+     * @param meaning what it is
+     * @param inch the factor among inches, ounces and grams
+     * @param metric the factor among millimetres, centimetres and grams
+     */
+    record OfFactor(String symbol, String meaning, double inch, double metric) implements Term {
+
+        /**
+         * Checks the values.
+         *
+         * @param symbol the symbol
+         * @param meaning what it is
+         * @param inch the factor among inches, ounces and grams
+         * @param metric the factor among millimetres, centimetres and grams
+         */
+        public OfFactor {
+            Require.label("symbol", symbol);
+            Require.label("meaning", meaning);
+            Require.that(Double.isFinite(inch), "inch", "must be finite", inch);
+            Require.that(Double.isFinite(metric), "metric", "must be finite", metric);
+        }
+
+        @Override
+        public String number(Units units, int extra) {
+            Require.given("units", units);
+            Require.extraDigits(extra);
+            return Decimals.plain(units == Units.INCH ? inch : metric);
+        }
+
+        @Override
+        public String unit(Units units) {
+            Require.given("units", units);
+            return "";
+        }
+    }
+
+    /**
+     * The factor by which grams and the length of the units make moments.
+     *
+     * @return grams in an ounce, or millimetres in a centimetre
+     */
+    static Term momentFactor() {
+        return new OfFactor("c", "grams in an ounce, or millimetres in a centimetre", 28.349523125, 10);
+    }
+
+    /**
+     * The factor from the cubed length of the units to cubic millimetres.
+     *
+     * @return cubic millimetres in a cubic inch, or 1
+     */
+    static Term volumeFactor() {
+        return new OfFactor("c3", "cubic millimetres in a cubic inch, or in themselves", 16387.064, 1);
+    }
+
+    /**
      * A length along a shaft or a club, read with a rule.
      *
      * @param symbol as in the formula
@@ -681,6 +840,54 @@ public sealed interface Term {
      */
     static Term fine(String symbol, String meaning, Length value) {
         return new OfDiameter(symbol, meaning, value);
+    }
+
+    /**
+     * A length along a shaft that must not be exceeded, such as a trim: rounded down alone.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @return the term
+     */
+    static Term atMost(String symbol, String meaning, Length value) {
+        return new OfSafeLength(symbol, meaning, value, Notation.Rounding.DOWN);
+    }
+
+    /**
+     * A length along a shaft that must be left, such as a cut length: rounded up alone.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @return the term
+     */
+    static Term atLeast(String symbol, String meaning, Length value) {
+        return new OfSafeLength(symbol, meaning, value, Notation.Rounding.UP);
+    }
+
+    /**
+     * Stock on a diameter, of which no more must come off: rounded down alone.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @return the term
+     */
+    static Term fineAtMost(String symbol, String meaning, Length value) {
+        return new OfSafeDiameter(symbol, meaning, value, Notation.Rounding.DOWN);
+    }
+
+    /**
+     * A diameter that must be left, such as that of a finished tip: rounded up alone.
+     *
+     * @param symbol as in the formula
+     * @param meaning in words
+     * @param value the value
+     * @return the term
+     */
+    static Term fineAtLeast(String symbol, String meaning, Length value) {
+        return new OfSafeDiameter(symbol, meaning, value, Notation.Rounding.UP);
     }
 
     /**

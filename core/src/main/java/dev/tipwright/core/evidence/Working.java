@@ -50,8 +50,14 @@ public record Working(String title, List<Line> lines) {
         }
     }
 
+    /** Digits beyond the usual, so that a line can be worked again from what is printed. */
+    static final int MORE_FOR_INPUTS = 5;
+
+    static final int MORE_FOR_RESULT = 1;
+
     /**
-     * The working as plain text: each line as symbol, formula, result and meaning, with the inputs below it.
+     * The working as plain text: each line as symbol, formula, result, meaning and source, with the inputs below it. Inputs are
+     * printed with enough digits to come to the printed result by the formula.
      *
      * @param units inch or metric
      * @return lines ended by line feeds
@@ -65,7 +71,7 @@ public record Working(String title, List<Line> lines) {
                     .append(" = ")
                     .append(line.formula())
                     .append(" = ")
-                    .append(line.result().text(units))
+                    .append(printed(line.result(), units, MORE_FOR_RESULT))
                     .append("   ")
                     .append(line.result().meaning())
                     .append('\n');
@@ -73,12 +79,51 @@ public record Working(String title, List<Line> lines) {
                 text.append("      ")
                         .append(input.symbol())
                         .append(" = ")
-                        .append(input.text(units))
+                        .append(printed(input, units, MORE_FOR_INPUTS))
                         .append("   ")
                         .append(input.meaning())
                         .append('\n');
             }
+            text.append("      by ").append(line.source().text()).append('\n');
         }
         return text.toString();
+    }
+
+    /**
+     * The working as Markdown: a heading, and for each line the formula, a table of its inputs, and its source.
+     *
+     * @param units inch or metric
+     * @return lines ended by line feeds
+     */
+    public String markdown(Units units) {
+        Require.given("units", units);
+        StringBuilder text = new StringBuilder("### ").append(title).append('\n');
+        for (Line line : lines) {
+            text.append("\n`")
+                    .append(line.result().symbol())
+                    .append(" = ")
+                    .append(line.formula())
+                    .append("` = **")
+                    .append(printed(line.result(), units, MORE_FOR_RESULT))
+                    .append("**, ")
+                    .append(line.result().meaning())
+                    .append("\n\n| symbol | number | meaning |\n|---|---:|---|\n");
+            for (Term input : line.inputs()) {
+                text.append("| `")
+                        .append(input.symbol())
+                        .append("` | ")
+                        .append(printed(input, units, MORE_FOR_INPUTS))
+                        .append(" | ")
+                        .append(input.meaning())
+                        .append(" |\n");
+            }
+            text.append("\n*By ").append(line.source().title()).append(".*\n");
+        }
+        return text.toString();
+    }
+
+    private static String printed(Term term, Units units, int extra) {
+        String unit = term.unit(units);
+        return unit.isEmpty() ? term.number(units, extra) : term.number(units, extra) + " " + unit;
     }
 }

@@ -1,14 +1,18 @@
 package dev.tipwright.core.length;
 
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.cut.CutSheet;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Head;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -108,40 +112,99 @@ public record CutToLength(
     public List<Term> headline() {
         return List.of(
                 Term.of("L", "playing length", longest().min(target)),
-                Term.of("S", "cut length", cutLength()),
-                Term.of("U", "butt trim", buttTrim()));
+                Term.atLeast("S", "cut length", cutLength()),
+                Term.atMost("U", "butt trim", buttTrim()));
+    }
+
+    /** The cut that the parts ask for, target and kerf as they are. */
+    private CutToLength again(Build build) {
+        Head head = build.parts().head();
+        return new CutToLength(
+                target,
+                build.buttFromTop(),
+                head.bore().depth(),
+                build.work().seat().insertion(),
+                head.bottomToGround(),
+                build.parts().shaft().length(),
+                build.work().tipTrim(),
+                kerf);
+    }
+
+    /**
+     * Playing length as it comes out of parts and cuts; cut length and butt trim as the parts ask for.
+     *
+     * @return the measures
+     */
+    @Override
+    public List<Measure> measures() {
+        return List.of(
+                Measure.length("L", "playing length", PlayingLength::alongAxis),
+                Measure.length("S", "cut length", build -> again(build).cutLength()),
+                buttTrimMeasure());
+    }
+
+    /**
+     * The butt trim that parts and tip cut ask for, so that it can have a budget.
+     *
+     * @return the measure
+     */
+    public Measure buttTrimMeasure() {
+        return Measure.length("U", "butt trim", build -> again(build).buttTrim());
     }
 
     @Override
     public Working working() {
         Term cut = Term.of("S", "cut length", cutLength());
+        Term cap = Term.of("g", "grip cap", buttFromTop);
+        Term bore = Term.of("B", "bore depth", boreDepth);
+        Term in = Term.of("i", "insertion", insertion);
+        Term ground = Term.of("G", "bore bottom to ground", bottomToGround);
+        Term trim = Term.of("U", "butt trim", buttTrim());
+        Source alongAxis = Source.assumption("length along the shaft axis, top of grip to ground");
         return new Working(
                 "Cut to length",
                 List.of(
                         new Working.Line(
                                 cut,
                                 "L - g - (B - i) - G",
-                                List.of(
-                                        Term.of("L", "playing length", target),
-                                        Term.of("g", "grip cap", buttFromTop),
-                                        Term.of("B", "bore depth", boreDepth),
-                                        Term.of("i", "insertion", insertion),
-                                        Term.of("G", "bore bottom to ground", bottomToGround)),
-                                Source.assumption("length along the shaft axis, top of grip to ground")),
+                                List.of(Term.of("L", "playing length", target), cap, bore, in, ground),
+                                alongAxis),
                         new Working.Line(
-                                Term.of("U", "butt trim", buttTrim()),
+                                trim,
                                 "R - T - S",
                                 List.of(Term.of("R", "raw length", rawLength), Term.of("T", "tip trim", tipTrim), cut),
-                                Source.assumption("the pieces of a shaft add up to the shaft"))));
+                                Source.assumption("the pieces of a shaft add up to the shaft")),
+                        new Working.Line(
+                                Term.of(
+                                        "v",
+                                        "mark above the hosel mouth",
+                                        cutLength().minus(insertion)),
+                                "S - i",
+                                List.of(cut, in),
+                                Source.assumption("the insertion is hidden in the hosel")),
+                        new Working.Line(
+                                Term.of("o", "offcut", offcut()),
+                                "max(U - k, 0)",
+                                List.of(trim, Term.of("k", "kerf", kerf)),
+                                Source.assumption("the kerf lies inside the waste")),
+                        new Working.Line(
+                                Term.of("L", "playing length as cut", longest().min(target)),
+                                "g + S + min(U, 0) + (B - i) + G",
+                                List.of(cap, cut, trim, bore, in, ground),
+                                alongAxis)));
     }
 
     @Override
     public List<Operation> operations() {
         Length buttTrim = buttTrim();
-        Term trim = Term.of("U", "butt trim", buttTrim);
-        Term cut = Term.of("S", "cut length", cutLength());
-        Term above = Term.of("v", "shaft above the hosel mouth", cutLength().minus(insertion));
+        Term trim = Term.atMost("U", "butt trim", buttTrim);
+        Term cut = Term.atLeast("S", "cut length", cutLength());
+        Term above =
+                Term.atLeast("v", "shaft above the hosel mouth", cutLength().minus(insertion));
         List<Operation> operations = new ArrayList<>();
+        if (buttTrim.nanometres() > 0 && tipTrim.nanometres() > 0 && cutLength().nanometres() > 0) {
+            operations.add(markOut(trim, cut));
+        }
         if (buttTrim.moreThan(kerf)) {
             operations.add(Operation.of(
                     BenchStage.BUTT_CUT,
@@ -161,6 +224,35 @@ public record CutToLength(
                 LengthInstruction.MEASURE_LENGTH,
                 Term.of("L", "playing length", longest().min(target))));
         return operations;
+    }
+
+    private Operation markOut(Term trim, Term cut) {
+        CutSheet sheet = sheet();
+        return Operation.of(
+                BenchStage.MARK,
+                LengthInstruction.MARK_OUT,
+                Term.of("R", "raw length", rawLength),
+                Term.atMost("T", "tip trim", tipTrim),
+                Term.atLeast("Tb", "tip mark from the raw butt", sheet.tip().fromButt()),
+                trim,
+                Term.atLeast("Ut", "butt mark from the raw tip", sheet.butt().fromTip()),
+                cut);
+    }
+
+    /**
+     * How the shaft is cut up.
+     *
+     * @return the sheet
+     * @throws IllegalArgumentException if the shaft is too short for the length, or the length leaves no shaft
+     */
+    public CutSheet sheet() {
+        Length butt = buttTrim();
+        Require.that(
+                butt.nanometres() >= 0 && cutLength().nanometres() > 0,
+                "target",
+                "must be within reach of the shaft",
+                target);
+        return new CutSheet(rawLength, tipTrim, butt, kerf);
     }
 
     @Override

@@ -15,7 +15,9 @@ public enum LengthCode implements FindingCode {
     /** The shaft does not reach. */
     SHAFT_TOO_SHORT(
             "the shaft is {s} too short for {L}: with nothing off its butt the club plays {Lmax}; extend the butt, take"
-                    + " another blank, or agree on a shorter club");
+                    + " another blank, or agree on a shorter club"),
+    /** The shaft is long enough by less than its uncertainty. */
+    BARELY_LONG_ENOUGH("only {T} comes off the butt, and that is known to {U}: the shaft may come out too short");
 
     private final String template;
 

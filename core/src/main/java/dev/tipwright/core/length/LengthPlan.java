@@ -115,4 +115,14 @@ public record LengthPlan(List<LengthTarget> targets) {
         }
         return Optional.empty();
     }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param targets one a club, clubs distinct
+     * @return a copy that differs in that alone
+     */
+    public LengthPlan withTargets(List<LengthTarget> targets) {
+        return new LengthPlan(targets);
+    }
 }

@@ -1,6 +1,9 @@
 package dev.tipwright.core.mass;
 
 import dev.tipwright.core.club.Build;
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
@@ -28,7 +31,7 @@ import java.util.Optional;
  *
  * @param shaft the raw shaft
  * @param from where the piece starts, from the raw tip
- * @param to where it ends, beyond its start, at most the raw length
+ * @param to where it ends, not before its start, at most the raw length
  */
 public record ShaftCut(Shaft shaft, Length from, Length to) {
 
@@ -37,7 +40,7 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
      *
      * @param shaft the raw shaft
      * @param from where the piece starts, from the raw tip
-     * @param to where it ends, beyond its start, at most the raw length
+     * @param to where it ends, not before its start, at most the raw length
      */
     public ShaftCut {
         Require.given("shaft", shaft);
@@ -135,5 +138,48 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
 
     private double[] moments() {
         return LineMass.between(shaft, from.millimetres(), to.millimetres());
+    }
+
+    /**
+     * How the mass comes about, by a line density that runs straight from tip to butt; where the line density was read at
+     * knots, a line says so.
+     *
+     * @return the working
+     */
+    public Working working() {
+        Term mass = Term.of("mS", "mass of the cut shaft", mass());
+        Term from = Term.fine("z1", "start of what is left, from the raw tip", this.from);
+        Term to = Term.fine("z2", "its end", this.to);
+        boolean knots = shaft.mass().along().known().isPresent();
+        return new Working(
+                "Mass of the cut shaft",
+                List.of(
+                        knots
+                                ? new Working.Line(
+                                        mass,
+                                        "m1",
+                                        List.of(
+                                                Term.of("m1", "line density read at knots, straight between", mass()),
+                                                from,
+                                                to),
+                                        Source.assumption("line density straight between its knots"))
+                                : new Working.Line(
+                                        mass,
+                                        "2 * m * (2 * R - 3 * b) / R^2 * (z2 - z1)"
+                                                + " + 3 * m * (2 * b - R) / R^3 * (z2^2 - z1^2)",
+                                        List.of(
+                                                Term.of(
+                                                        "m",
+                                                        "raw mass",
+                                                        shaft.mass().mass()),
+                                                Term.fine("R", "raw length", shaft.length()),
+                                                Term.fine(
+                                                        "b",
+                                                        "balance from the raw tip",
+                                                        shaft.mass().balance()),
+                                                from,
+                                                to),
+                                        Source.assumption(
+                                                "line density straight from tip to butt, by mass and balance point"))));
     }
 }

@@ -1,7 +1,9 @@
 /**
- * Mass along a shaft: what a piece of it weighs and where it balances, and what the work on a tip takes off.
+ * Mass along a shaft: what a piece of it weighs and where it balances, and what the work on a tip takes off; and the volume
+ * inside a profile.
  *
  * <pre>
+ *   V = sum of pi h (D^2 + D d + d^2) / 12            a frustum between each two stations
  *   m = integral of mu(z) dz over what remains        mu straight, from raw mass and balance point, or as weighed
  * </pre>
  */

@@ -56,11 +56,11 @@ public record LineDensityProfile(List<Knot> knots) {
     }
 
     /**
-     * Where the last knot lies.
+     * How far up it was read.
      *
-     * @return distance from the raw tip
+     * @return place of the last station, from the raw tip
      */
-    public Length to() {
+    public Length end() {
         return knots.get(knots.size() - 1).at();
     }
 

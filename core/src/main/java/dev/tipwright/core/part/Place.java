@@ -21,4 +21,24 @@ public record Place(Anchor anchor, Length offset) {
         Require.given("anchor", anchor);
         Require.between("offset", offset, Length.ofMillimetres(-3000), Length.ofMillimetres(3000));
     }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param anchor what it is counted from
+     * @return a copy that differs in that alone
+     */
+    public Place withAnchor(Anchor anchor) {
+        return new Place(anchor, offset);
+    }
+
+    /**
+     * This one with another value in one place.
+     *
+     * @param offset how far, in the sense the anchor says; -3 m to 3 m
+     * @return a copy that differs in that alone
+     */
+    public Place withOffset(Length offset) {
+        return new Place(anchor, offset);
+    }
 }

@@ -33,19 +33,20 @@ public record Shaft(
         Require.given("blank", blank);
         Require.between("length", length, Length.ofNanometres(1), Length.ofMillimetres(3000));
         Require.given("mass", mass);
-        Require.that(
-                mass.balance().lessThan(length), "mass", "must balance short of the length, " + length, mass.balance());
-        Require.that(
-                mass.along().known().map(along -> !along.to().lessThan(length)).orElse(true),
-                "mass",
-                "must be known along the shaft as far as the length, " + length,
-                mass.along());
+        if (!mass.balance().lessThan(length)) {
+            throw Require.broken("mass", "must balance short of the length, " + length, mass.balance());
+        }
+        if (mass.along().known().map(along -> along.end().lessThan(length)).orElse(false)) {
+            throw Require.broken(
+                    "mass", "must have its mass along the shaft read to the length, " + length, mass.along());
+        }
         Require.given("section", section);
-        Require.that(
-                !section.outside().to().moreThan(length),
-                "section",
-                "must end within the length, " + length,
-                section.outside().to());
+        if (section.outside().to().moreThan(length)) {
+            throw Require.broken(
+                    "section",
+                    "must end within the length, " + length,
+                    section.outside().to());
+        }
         Require.given("flex", flex);
         for (ShaftFlex.Timed timed : flex.known().map(ShaftFlex::measured).orElse(List.of())) {
             Require.that(

@@ -2,7 +2,9 @@ package dev.tipwright.core.plan;
 
 /** The stages of the work at the bench, in the order they are done. The butt is cut last, after the cure. */
 public enum BenchStage {
-    /** Marking and cutting the tip. */
+    /** Measuring the raw shaft and marking it from both ends. */
+    MARK,
+    /** Cutting the tip. */
     TIP_CUT,
     /** Taking the finish off where adhesive is to hold. */
     STRIP,

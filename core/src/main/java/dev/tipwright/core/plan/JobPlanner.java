@@ -53,13 +53,35 @@ public record JobPlanner(List<WorkStep> steps, List<SetReview> reviews) {
      *
      * @param set the clubs
      * @return a plan for each
+     * @throws IllegalArgumentException if a review names a club that the set has not
      */
     public JobPlan plan(ClubSet set) {
+        return plan(set, Progress.UNHEARD);
+    }
+
+    /**
+     * Plans a set and says after each club how far it has come: a step may take long, and a set may be a stock of thousands.
+     *
+     * @param set the clubs
+     * @param progress told after each club
+     * @return a plan for each
+     */
+    public JobPlan plan(ClubSet set, Progress progress) {
         Require.given("set", set);
-        List<ClubPlan> clubs = set.builds().stream().map(this::plan).toList();
+        Require.given("progress", progress);
+        List<ClubPlan> clubs = new ArrayList<>();
+        for (Build build : set.builds()) {
+            clubs.add(plan(build));
+            progress.at(clubs.size(), set.builds().size());
+        }
         List<ClubFinding> found = reviews.stream()
                 .flatMap(review -> review.review(clubs).stream())
                 .toList();
+        List<String> labels = set.builds().stream().map(Build::label).toList();
+        for (ClubFinding finding : found) {
+            Require.that(
+                    labels.contains(finding.label()), "reviews", "must find only in clubs of the set", finding.label());
+        }
         return new JobPlan(
                 clubs.stream().map(club -> club.plus(of(club, found))).toList());
     }

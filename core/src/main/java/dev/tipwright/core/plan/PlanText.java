@@ -1,14 +1,23 @@
 package dev.tipwright.core.plan;
 
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.cut.CutTurn;
+import dev.tipwright.core.cut.CuttingOrder;
 import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Severity;
+import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.text.Page;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.core.uncertainty.Budget;
+import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.core.uncertainty.UncertainClub;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,11 +36,13 @@ public final class PlanText {
 
     private final JobPlan plan;
     private final Units units;
+    private final Optional<BenchUncertainty> bench;
     private final Page page = new Page();
 
-    private PlanText(JobPlan plan, Units units) {
+    private PlanText(JobPlan plan, Units units, Optional<BenchUncertainty> bench) {
         this.plan = Require.given("plan", plan);
         this.units = Require.given("units", units);
+        this.bench = bench;
         write();
     }
 
@@ -43,7 +54,7 @@ public final class PlanText {
      * @return lines of at most a hundred characters, ended by line feeds
      */
     public static String plain(JobPlan plan, Units units) {
-        return new PlanText(plan, units).page.plain();
+        return new PlanText(plan, units, Optional.empty()).page.plain();
     }
 
     /**
@@ -54,7 +65,31 @@ public final class PlanText {
      * @return the same page as the plain text
      */
     public static String markdown(JobPlan plan, Units units) {
-        return new PlanText(plan, units).page.markdown();
+        return new PlanText(plan, units, Optional.empty()).page.markdown();
+    }
+
+    /**
+     * The plan as plain text, with a column that says how sure each number is and what that mostly comes from.
+     *
+     * @param plan the plan
+     * @param units inch or metric
+     * @param bench what things were measured and are made with
+     * @return lines ended by line feeds
+     */
+    public static String plain(JobPlan plan, Units units, BenchUncertainty bench) {
+        return new PlanText(plan, units, Optional.of(Require.given("bench", bench))).page.plain();
+    }
+
+    /**
+     * The plan as Markdown, with a column that says how sure each number is and what that mostly comes from.
+     *
+     * @param plan the plan
+     * @param units inch or metric
+     * @param bench what things were measured and are made with
+     * @return lines ended by line feeds
+     */
+    public static String markdown(JobPlan plan, Units units, BenchUncertainty bench) {
+        return new PlanText(plan, units, Optional.of(Require.given("bench", bench))).page.markdown();
     }
 
     private void write() {
@@ -64,9 +99,18 @@ public final class PlanText {
                         ? "Plan for one club"
                         : "Plan for " + plan.clubs().size() + " clubs");
         page.paragraph(
-                "Numbers are rounded to the last digit shown; a fraction said to be near is the nearest sixty-fourth."
+                "Trims and stock are rounded down, cut lengths, marks to cut at and finished diameters up, so that a cut to the"
+                        + " number never takes too much; all else is rounded to the last digit shown. A fraction in brackets is exact,"
+                        + " unless it says that the length is over it, under it or near it; it is the next sixty-fourth."
                         + " Do the steps of a club in the order given: the butt is cut last, after the cure.");
+        if (bench.isPresent()) {
+            page.paragraph(
+                    "The uncertainty beside a number is expanded: the number lies that near with a probability of about"
+                            + " 95 %. It is twice the standard uncertainty, or more by Student's t where that rests on few readings, to"
+                            + " first order.");
+        }
         set();
+        cuttingOrder();
         plan.clubs().forEach(this::club);
         cautions();
         assumptions();
@@ -133,6 +177,29 @@ public final class PlanText {
                 .findFirst();
     }
 
+    private void cuttingOrder() {
+        List<Build> planned = plan.clubs().stream().map(ClubPlan::after).toList();
+        List<CutTurn> turns = new CuttingOrder(new ClubSet(planned)).turns();
+        if (turns.size() < 2) {
+            return;
+        }
+        page.heading(2, "The order of cutting tips");
+        page.paragraph(
+                "Blank by blank, the least trim first: a tip cut too far may still make a club that is trimmed more, so long as the"
+                        + " shaft meant for that club is whole. Then let the two shafts change places and plan again.");
+        for (int i = 0; i < turns.size(); i++) {
+            page.item((i < 9 ? " " : "") + (i + 1) + ".", turn(turns.get(i)), "");
+        }
+    }
+
+    private String turn(CutTurn turn) {
+        String cut = "shaft " + turn.shaft() + " (blank " + turn.blank() + ") for club " + turn.club() + ": "
+                + Term.atMost("T", "tip trim", turn.tipTrim()).text(units) + ". Cut too far, it ";
+        return turn.couldBecome().isEmpty()
+                ? cut + "is lost to this set."
+                : cut + "could still become " + String.join(" or ", turn.couldBecome()) + ".";
+    }
+
     private void club(ClubPlan club) {
         Head head = club.after().parts().head();
         page.heading(2, "Club " + club.label());
@@ -161,18 +228,49 @@ public final class PlanText {
 
     private void numbers(ClubPlan club) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(
-                "number", "", units == Units.INCH ? "inches" : "metric", units == Units.INCH ? "metric" : "inches"));
-        Units other = units == Units.INCH ? Units.METRIC : Units.INCH;
+        rows.add(
+                bench.isPresent()
+                        ? List.of("number", "", unitNames(units), "uncertainty", "most of it from")
+                        : List.of("number", "", unitNames(units), unitNames(other())));
+        Optional<UncertainClub> uncertain = bench.map(known -> UncertainClub.of(club.after(), known));
+        List<Measure> measures = club.reports().stream()
+                .flatMap(report -> report.measures().stream())
+                .toList();
         for (Term term : headlines(club)) {
-            String first = term.text(units);
-            String second = term.text(other);
-            rows.add(List.of(term.meaning(), term.symbol(), first, second.equals(first) ? "" : second));
+            rows.add(uncertain.map(known -> sure(measures, term, known)).orElseGet(() -> inBoth(term)));
         }
         if (rows.size() > 1) {
             page.heading(3, "Numbers");
             page.table(rows);
         }
+    }
+
+    private Units other() {
+        return units == Units.INCH ? Units.METRIC : Units.INCH;
+    }
+
+    private static String unitNames(Units units) {
+        return units == Units.INCH ? "inches" : "metric";
+    }
+
+    private List<String> inBoth(Term term) {
+        String first = term.text(units);
+        String second = term.text(other());
+        return List.of(term.meaning(), term.symbol(), first, second.equals(first) ? "" : second);
+    }
+
+    private List<String> sure(List<Measure> measures, Term term, UncertainClub known) {
+        Optional<Measure> measure = measures.stream()
+                .filter(one ->
+                        one.symbol().equals(term.symbol()) && one.meaning().equals(term.meaning()))
+                .findFirst();
+        Optional<Budget> budget = measure.flatMap(known::budget);
+        return List.of(
+                term.meaning(),
+                term.symbol(),
+                term.text(units),
+                budget.map(one -> measure.get().uncertainty(one, units)).orElse(""),
+                budget.flatMap(Budget::largest).map(line -> line.input().name()).orElse(""));
     }
 
     private void bench(ClubPlan club) {
@@ -212,11 +310,21 @@ public final class PlanText {
                     page.item(
                             club.label(),
                             assumption.value().meaning() + ": "
-                                    + assumption.value().text(units) + " ("
-                                    + assumption.source().title() + ")",
+                                    + assumption.value().text(units) + " (" + words(assumption.source()) + ")",
                             "");
                 }
             }
         }
+    }
+
+    private static String words(Source source) {
+        String kind = switch (source.kind()) {
+            case PUBLISHED -> "published: ";
+            case COMMON_PRACTICE -> "common practice, no source: ";
+            case FROM_MEMORY -> "from memory: ";
+            case ASSUMPTION -> "assumption: ";
+            case GIVEN -> "given by ";
+        };
+        return kind + source.title() + (source.place().isEmpty() ? "" : ", " + source.place());
     }
 }

@@ -4,6 +4,7 @@ import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.List;
 
 /**
@@ -52,6 +53,16 @@ public interface StepReport {
      * @return the cautions; may be empty
      */
     default List<Caution> cautions() {
+        return List.of();
+    }
+
+    /**
+     * The numbers that an uncertainty budget can be made of. Nothing is worked out until one is asked for.
+     *
+     * @return one for each headline number that can be worked out again from nudged parts, with the same symbol and
+     *     meaning; may be empty
+     */
+    default List<Measure> measures() {
         return List.of();
     }
 }

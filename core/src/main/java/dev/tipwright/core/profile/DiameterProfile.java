@@ -45,18 +45,18 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
                 stations.get(0).at(),
                 stations.get(stations.size() - 1).at());
         Require.between("to", to, from, stations.get(stations.size() - 1).at());
-        Require.that(from.lessThan(to), "to", "must be beyond the start of the domain " + from, to);
+        if (!from.lessThan(to)) {
+            throw Require.broken("to", "must be beyond the start of the domain " + from, to);
+        }
     }
 
     private static void checkOrder(String name, List<Station> stations) {
         for (int i = 1; i < stations.size(); i++) {
             Length here = stations.get(i).at();
             Require.that(!here.lessThan(stations.get(i - 1).at()), name, "must be in order of their place", here);
-            Require.that(
-                    i < 2 || here.moreThan(stations.get(i - 2).at()),
-                    name,
-                    "must be at most two at one place",
-                    "three at " + here);
+            if (i >= 2 && !here.moreThan(stations.get(i - 2).at())) {
+                throw Require.broken(name, "must be at most two at one place", "three at " + here);
+            }
         }
     }
 

@@ -64,11 +64,9 @@ public record Station(Length at, Length least, Length greatest) {
      */
     public Station widenedBy(Length by) {
         Require.between("by", by, Bounds.WIDEST.negated(), Bounds.WIDEST);
-        Require.that(
-                least.plus(by).nanometres() > 0 && !greatest.plus(by).moreThan(Bounds.WIDEST),
-                "by",
-                "must leave a diameter above zero and at most " + Bounds.WIDEST,
-                by);
+        if (least.plus(by).nanometres() <= 0 || greatest.plus(by).moreThan(Bounds.WIDEST)) {
+            throw Require.broken("by", "must leave a diameter above zero and at most " + Bounds.WIDEST, by);
+        }
         return new Station(at, least.plus(by), greatest.plus(by));
     }
 

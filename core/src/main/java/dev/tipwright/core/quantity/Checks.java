@@ -30,7 +30,7 @@ final class Checks {
         double product = finite(name, value) * stepsPerUnit;
         double lost = Math.fma(value, stepsPerUnit, -product);
         double steps = Math.rint(product);
-        if (lost != 0 && Math.abs(product - steps) == 0.5) {
+        if (lost != 0 && Math.abs(product - steps) >= 0.5) {
             steps = lost > 0 ? Math.ceil(product) : Math.floor(product);
         }
         if (!(Math.abs(steps) < LONG_LIMIT)) {

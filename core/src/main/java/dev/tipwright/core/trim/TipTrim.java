@@ -1,14 +1,17 @@
 package dev.tipwright.core.trim;
 
+import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Head;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.List;
 
 /**
@@ -87,24 +90,52 @@ public record TipTrim(
     public List<Term> headline() {
         return List.of(
                 Term.of("G", "bore bottom to ground", bottomToGround),
-                Term.of("T", "tip trim", trim()),
+                Term.atMost("T", "tip trim", trim()),
                 Term.of("o", "tip offcut", offcut()));
+    }
+
+    /** The trim that the parts ask for, chart and kerf as they are; how well it is cut is no part of it. */
+    private TipTrim again(Build build) {
+        Head head = build.parts().head();
+        return new TipTrim(
+                chart,
+                head.bottomToGround(),
+                head.bore().depth(),
+                build.work().seat().insertion(),
+                groundReference,
+                kerf);
+    }
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(
+                Measure.length(
+                        "G", "bore bottom to ground", build -> again(build).bottomToGround()),
+                Measure.length("T", "tip trim", build -> again(build).trim()),
+                Measure.length("o", "tip offcut", build -> again(build).offcut()));
     }
 
     @Override
     public Working working() {
+        Term trim = Term.of("T", "tip trim", trim());
         return new Working(
                 "Tip trim",
-                List.of(new Working.Line(
-                        Term.of("T", "tip trim", trim()),
-                        "chart + (G + B - i) - G_ref",
-                        List.of(
-                                Term.of("chart", "what the chart says", chart),
-                                Term.of("G", "bore bottom to ground", bottomToGround),
-                                Term.of("B", "bore depth", boreDepth),
-                                Term.of("i", "insertion", insertion),
-                                Term.of("G_ref", "bore bottom to ground the chart assumes", groundReference)),
-                        Source.assumption("the same shaft station at the same height over the ground"))));
+                List.of(
+                        new Working.Line(
+                                trim,
+                                "chart + (G + B - i) - G_ref",
+                                List.of(
+                                        Term.of("chart", "what the chart says", chart),
+                                        Term.of("G", "bore bottom to ground", bottomToGround),
+                                        Term.of("B", "bore depth", boreDepth),
+                                        Term.of("i", "insertion", insertion),
+                                        Term.of("G_ref", "bore bottom to ground the chart assumes", groundReference)),
+                                Source.assumption("the same shaft station at the same height over the ground")),
+                        new Working.Line(
+                                Term.of("o", "offcut", offcut()),
+                                "max(T - k, 0)",
+                                List.of(trim, Term.of("k", "kerf", kerf)),
+                                Source.assumption("the kerf lies inside the waste"))));
     }
 
     @Override
@@ -112,7 +143,7 @@ public record TipTrim(
         if (trim().nanometres() <= 0) {
             return List.of();
         }
-        Term trim = Term.of("T", "tip trim", trim());
+        Term trim = Term.atMost("T", "tip trim", trim());
         return List.of(
                 trim().moreThan(kerf)
                         ? Operation.of(

@@ -3,6 +3,7 @@ package dev.tipwright.core.trim;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.part.Head;
@@ -23,10 +24,12 @@ public final class TipTrimStep implements WorkStep {
 
     private final TrimChart chart;
     private final Length kerf;
+    private final Length doubt;
 
-    private TipTrimStep(TrimChart chart, Length kerf) {
+    private TipTrimStep(TrimChart chart, Length kerf, Length doubt) {
         this.chart = chart;
         this.kerf = kerf;
+        this.doubt = doubt;
     }
 
     /**
@@ -37,7 +40,18 @@ public final class TipTrimStep implements WorkStep {
      * @return the step
      */
     public static TipTrimStep by(TrimChart chart, Length kerf) {
-        return new TipTrimStep(Require.given("chart", chart), Require.notNegative("kerf", kerf));
+        return new TipTrimStep(Require.given("chart", chart), Require.notNegative("kerf", kerf), Length.ZERO);
+    }
+
+    /**
+     * This step with the uncertainty of the height at which a tip ends, from hosel mouth to ground and the depth of the bore. A
+     * correction no greater than that is made all the same, and is said to be in doubt.
+     *
+     * @param doubt expanded uncertainty of the height; zero or more
+     * @return a copy that differs in that alone
+     */
+    public TipTrimStep withDoubt(Length doubt) {
+        return new TipTrimStep(chart, kerf, Require.notNegative("doubt", doubt));
     }
 
     @Override
@@ -64,24 +78,19 @@ public final class TipTrimStep implements WorkStep {
         }
         TipTrim trim = new TipTrim(
                 row.get(), head.bottomToGround(), head.bore().depth(), seat.insertion(), chart.groundReference(), kerf);
-        return made(seated, trim);
+        return made(seated, trim, doubt);
     }
 
-    private static StepOutcome made(Build build, TipTrim trim) {
+    private static StepOutcome made(Build build, TipTrim trim, Length doubt) {
         Shaft shaft = build.parts().shaft();
-        Term term = Term.of("T", "tip trim", trim.trim());
+        Term term = Term.atMost("T", "tip trim", trim.trim());
         List<Finding> findings = new ArrayList<>();
         if (!trim.correction().equals(Length.ZERO)) {
-            findings.add(Finding.note(
-                    TrimCode.BORE_CORRECTED,
-                    Term.of("G", "bore bottom to ground", trim.bottomToGround()),
-                    Term.of("G_ref", "bore bottom to ground the chart assumes", trim.groundReference()),
-                    Term.of("c", "correction", trim.correction()),
-                    Term.of("chart", "what the chart says", trim.chart())));
+            findings.add(correction(trim, doubt));
         }
         if (trim.trim().nanometres() < 0) {
-            findings.add(Finding.caution(TrimCode.CANNOT_TRIM, term));
-            return StepOutcome.of(build, findings, trim);
+            findings.add(Finding.caution(TrimCode.CANNOT_TRIM, Term.of("T", "tip trim", trim.trim())));
+            return StepOutcome.of(build.withWork(build.work().withTipTrim(Length.ZERO)), findings, trim);
         }
         Length used = trim.trim().plus(trim.insertion());
         if (!used.plus(build.work().buttTrim()).lessThan(shaft.length())) {
@@ -102,5 +111,19 @@ public final class TipTrimStep implements WorkStep {
                     TrimCode.PAST_PARALLEL, term, insertion, Term.of("p", "parallel section", parallel)));
         }
         return StepOutcome.of(build.withWork(build.work().withTipTrim(trim.trim())), findings, trim);
+    }
+
+    private static Finding correction(TipTrim trim, Length doubt) {
+        Length correction = trim.correction();
+        boolean doubted = !correction.abs().moreThan(doubt);
+        List<Term> terms = new ArrayList<>(List.of(
+                Term.of("t", "tip end to ground", trim.groundReference().plus(correction)),
+                Term.of("G_ref", "bore bottom to ground the chart assumes", trim.groundReference()),
+                Term.of("c", "correction", correction),
+                Term.of("chart", "what the chart says", trim.chart())));
+        if (doubted) {
+            terms.add(Term.of("u", "uncertainty of the height", doubt));
+        }
+        return new Finding(doubted ? TrimCode.CORRECTION_IN_DOUBT : TrimCode.BORE_CORRECTED, Severity.NOTE, terms);
     }
 }

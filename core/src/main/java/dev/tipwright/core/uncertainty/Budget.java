@@ -1,8 +1,13 @@
 package dev.tipwright.core.uncertainty;
 
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -34,12 +39,10 @@ public final class Budget {
     }
 
     private static List<Contribution> lines(Measurand measurand, FirstOrder first, double combined) {
+        double[] shares = first.shares(combined);
         return IntStream.range(0, measurand.inputs().size())
                 .mapToObj(i -> new Contribution(
-                        measurand.inputs().at(i),
-                        first.sensitivity(i),
-                        first.contribution(i),
-                        first.share(i, combined)))
+                        measurand.inputs().at(i), first.sensitivity(i), first.contribution(i), shares[i]))
                 .sorted(largestFirst())
                 .toList();
     }
@@ -113,6 +116,15 @@ public final class Budget {
     }
 
     /**
+     * The line that contributes most.
+     *
+     * @return the first of the contributions; empty where none contributes anything
+     */
+    public Optional<Contribution> largest() {
+        return contributions.stream().filter(line -> line.uncertainty() != 0).findFirst();
+    }
+
+    /**
      * The expanded uncertainty {@code U = t_p(nu) u}, with the effective degrees of freedom truncated to a whole number
      * (JCGM 100:2008, G.4.1 and G.6.4). For a factor without truncation ask {@link #degreesOfFreedom()} itself.
      *
@@ -125,6 +137,46 @@ public final class Budget {
         DegreesOfFreedom whole = degreesOfFreedom.truncated();
         double factor = whole.coverageFactor(probability);
         return new Expanded(probability, whole, factor, factor * standardUncertainty);
+    }
+
+    /**
+     * How the uncertainty comes about: contributions in quadrature, and the expanded uncertainty.
+     *
+     * @param probability the coverage probability, at least 0.5 and below 1
+     * @return the working, in the unit of the measurand
+     * @throws IllegalArgumentException if the probability is outside its range
+     */
+    public Working working(double probability) {
+        Expanded wide = expanded(probability);
+        List<Term> parts = new ArrayList<>();
+        StringBuilder sum = new StringBuilder("sqrt(");
+        for (Contribution line : contributions) {
+            if (line.uncertainty() != 0) {
+                String name = "u" + (parts.size() + 1);
+                sum.append(parts.isEmpty() ? "" : " + ").append(name).append("^2");
+                parts.add(Term.number(name, "contribution of " + line.input().name(), line.uncertainty()));
+            }
+        }
+        boolean alone = measurand.inputs().correlations().isEmpty();
+        double together = Quadrature.of(
+                contributions.stream().mapToDouble(Contribution::uncertainty).toArray());
+        if (!alone) {
+            sum.append(parts.isEmpty() ? "" : " + ").append("r");
+            double rest = standardUncertainty * standardUncertainty - together * together;
+            parts.add(Term.number("r", "what correlations add to the variance", rest));
+        }
+        sum.append(parts.isEmpty() ? "0)" : ")");
+        Term combined = Term.number("u", "standard uncertainty, " + measurand.unit(), standardUncertainty);
+        Source guide = Source.published("JCGM 100:2008", "5.1.2, 5.2.2 and G.6.4");
+        return new Working(
+                "Uncertainty of " + measurand.name(),
+                List.of(
+                        new Working.Line(combined, sum.toString(), parts, guide),
+                        new Working.Line(
+                                Term.number("U", "expanded uncertainty, " + measurand.unit(), wide.uncertainty()),
+                                "k * u",
+                                List.of(Term.number("k", "coverage factor", wide.coverageFactor()), combined),
+                                guide)));
     }
 
     /**

@@ -27,7 +27,7 @@ public record Contribution(Input input, double sensitivity, double uncertainty, 
     public Contribution {
         Objects.requireNonNull(input, "input");
         sensitivity = Check.result("sensitivity to " + input.name(), sensitivity);
-        uncertainty = Check.result("contribution of " + input.name(), uncertainty);
+        uncertainty = Check.result("uncertainty contributed by " + input.name(), uncertainty);
         share = Check.result("share of " + input.name(), share);
     }
 }

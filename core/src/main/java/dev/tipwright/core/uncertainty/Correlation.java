@@ -25,11 +25,12 @@ public record Correlation(String first, String second, double coefficient) {
         Objects.requireNonNull(first, "first");
         Objects.requireNonNull(second, "second");
         if (first.equals(second)) {
-            throw new IllegalArgumentException("a correlation needs two different inputs, was " + first + " twice");
+            throw new IllegalArgumentException(
+                    "first and second must be two different inputs, was " + first + " twice");
         }
         if (!(coefficient >= -1 && coefficient <= 1)) {
             throw new IllegalArgumentException(
-                    "correlation of " + first + " and " + second + " must lie between -1 and 1, was " + coefficient);
+                    "coefficient of " + first + " and " + second + " must lie between -1 and 1, was " + coefficient);
         }
         coefficient += 0.0;
     }

@@ -34,7 +34,7 @@ public final class DegreesOfFreedom {
      */
     public static DegreesOfFreedom of(double nu) {
         if (!(nu >= 1 && nu < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("degrees of freedom must be finite and at least 1, was " + nu);
+            throw new IllegalArgumentException("nu must be finite and at least 1, was " + nu);
         }
         return new DegreesOfFreedom(nu);
     }
@@ -49,7 +49,7 @@ public final class DegreesOfFreedom {
      * @throws IllegalArgumentException if {@code relativeDoubt} is not above 0 or the result would be below 1
      */
     public static DegreesOfFreedom ofRelativeDoubt(double relativeDoubt) {
-        Check.share("relative doubt", relativeDoubt);
+        Check.share("relativeDoubt", relativeDoubt);
         double nu = 0.5 / relativeDoubt / relativeDoubt;
         return nu < Double.POSITIVE_INFINITY ? of(nu) : INFINITE;
     }

@@ -27,7 +27,7 @@ public record Expanded(
     public Expanded {
         Check.coverageProbability(probability);
         Objects.requireNonNull(degreesOfFreedom, "degreesOfFreedom");
-        coverageFactor = Check.result("coverage factor", coverageFactor);
+        coverageFactor = Check.result("coverageFactor", coverageFactor);
         uncertainty = Check.result("expanded uncertainty", uncertainty);
     }
 }

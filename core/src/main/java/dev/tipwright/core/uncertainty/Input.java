@@ -40,12 +40,12 @@ public record Input(
         Check.text("name", name);
         Check.text("unit", unit);
         estimate = Check.magnitude("estimate of " + name, estimate, unit);
-        standardUncertainty = Check.uncertainty("standard uncertainty of " + name, standardUncertainty, unit);
+        standardUncertainty = Check.uncertainty("standardUncertainty of " + name, standardUncertainty, unit);
         Objects.requireNonNull(degreesOfFreedom, "degreesOfFreedom");
         Objects.requireNonNull(distribution, "distribution");
         if (distribution == Distribution.STUDENT && degreesOfFreedom.count().isEmpty()) {
             throw new IllegalArgumentException(
-                    "degrees of freedom of " + name + " must be finite for a Student distribution, was infinite");
+                    "degreesOfFreedom of " + name + " must be finite for a Student distribution, was infinite");
         }
     }
 
@@ -54,12 +54,12 @@ public record Input(
      *
      * @param name what the input is called
      * @param unit the unit
-     * @param value the value, in {@code unit}
+     * @param estimate the value, in {@code unit}
      * @return an input with standard uncertainty 0
      * @throws IllegalArgumentException if an argument is outside the range of {@link Input}
      */
-    public static Input exact(String name, String unit, double value) {
-        return ofStandard(name, unit, value, 0);
+    public static Input exact(String name, String unit, double estimate) {
+        return ofStandard(name, unit, estimate, 0);
     }
 
     /**
@@ -88,7 +88,7 @@ public record Input(
      * @throws IllegalArgumentException if an argument is outside the range of {@link Input}
      */
     public static Input ofLimits(String name, String unit, double estimate, double halfWidth) {
-        double u = Check.uncertainty("half-width of " + name, halfWidth, unit) / Math.sqrt(3);
+        double u = Check.uncertainty("halfWidth of " + name, halfWidth, unit) / Math.sqrt(3);
         return ofStandard(name, unit, estimate, u).withDistribution(Distribution.RECTANGULAR);
     }
 
@@ -104,7 +104,7 @@ public record Input(
      * @throws IllegalArgumentException if an argument is outside the range of {@link Input}
      */
     public static Input ofTriangularLimits(String name, String unit, double estimate, double halfWidth) {
-        double u = Check.uncertainty("half-width of " + name, halfWidth, unit) / Math.sqrt(6);
+        double u = Check.uncertainty("halfWidth of " + name, halfWidth, unit) / Math.sqrt(6);
         return ofStandard(name, unit, estimate, u).withDistribution(Distribution.TRIANGULAR);
     }
 
@@ -122,11 +122,11 @@ public record Input(
      */
     public static Input ofExpanded(
             String name, String unit, double estimate, double expandedUncertainty, double coverageFactor) {
-        if (!(coverageFactor > 0 && coverageFactor <= Check.LARGEST)) {
+        if (!(coverageFactor > 1e-100 && coverageFactor <= Check.LARGEST)) {
             throw new IllegalArgumentException(
-                    "coverage factor of " + name + " must be above 0 and at most 1e150, was " + coverageFactor);
+                    "coverageFactor of " + name + " must be above 0 and at most 1e150, was " + coverageFactor);
         }
-        double expanded = Check.uncertainty("expanded uncertainty of " + name, expandedUncertainty, unit);
+        double expanded = Check.uncertainty("expandedUncertainty of " + name, expandedUncertainty, unit);
         return ofStandard(name, unit, estimate, expanded / coverageFactor);
     }
 
@@ -166,56 +166,56 @@ public record Input(
     /**
      * The same under another name.
      *
-     * @param newName the name
+     * @param name the name
      * @return the changed copy
      * @throws IllegalArgumentException if it is blank
      */
-    public Input withName(String newName) {
-        return new Input(newName, unit, estimate, standardUncertainty, degreesOfFreedom, distribution);
+    public Input withName(String name) {
+        return new Input(name, unit, estimate, standardUncertainty, degreesOfFreedom, distribution);
     }
 
     /**
      * The same about another estimate.
      *
-     * @param newEstimate the estimate, in {@link #unit()}
+     * @param estimate the estimate, in {@link #unit()}
      * @return the changed copy
      * @throws IllegalArgumentException if it is outside its range
      */
-    public Input withEstimate(double newEstimate) {
-        return new Input(name, unit, newEstimate, standardUncertainty, degreesOfFreedom, distribution);
+    public Input withEstimate(double estimate) {
+        return new Input(name, unit, estimate, standardUncertainty, degreesOfFreedom, distribution);
     }
 
     /**
      * The same with another standard uncertainty.
      *
-     * @param newStandardUncertainty the standard uncertainty, in {@link #unit()}
+     * @param standardUncertainty the standard uncertainty, in {@link #unit()}
      * @return the changed copy
      * @throws IllegalArgumentException if it is outside its range
      */
-    public Input withStandardUncertainty(double newStandardUncertainty) {
-        return new Input(name, unit, estimate, newStandardUncertainty, degreesOfFreedom, distribution);
+    public Input withStandardUncertainty(double standardUncertainty) {
+        return new Input(name, unit, estimate, standardUncertainty, degreesOfFreedom, distribution);
     }
 
     /**
      * The same with other degrees of freedom.
      *
-     * @param newDegreesOfFreedom the degrees of freedom
+     * @param degreesOfFreedom the degrees of freedom
      * @return the changed copy
      * @throws IllegalArgumentException if they are infinite and the shape is Student
      */
-    public Input withDegreesOfFreedom(DegreesOfFreedom newDegreesOfFreedom) {
-        return new Input(name, unit, estimate, standardUncertainty, newDegreesOfFreedom, distribution);
+    public Input withDegreesOfFreedom(DegreesOfFreedom degreesOfFreedom) {
+        return new Input(name, unit, estimate, standardUncertainty, degreesOfFreedom, distribution);
     }
 
     /**
      * The same with another shape.
      *
-     * @param newDistribution the shape
+     * @param distribution the shape
      * @return the changed copy
      * @throws IllegalArgumentException if it is Student and the degrees of freedom are infinite
      */
-    public Input withDistribution(Distribution newDistribution) {
-        return new Input(name, unit, estimate, standardUncertainty, degreesOfFreedom, newDistribution);
+    public Input withDistribution(Distribution distribution) {
+        return new Input(name, unit, estimate, standardUncertainty, degreesOfFreedom, distribution);
     }
 
     /**

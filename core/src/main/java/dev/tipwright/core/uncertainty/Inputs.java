@@ -1,8 +1,8 @@
 package dev.tipwright.core.uncertainty;
 
+import dev.tipwright.core.internal.arg.Require;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * The inputs of a measurement in a fixed order, the order in which the {@link Model} gets their values, and the
@@ -29,8 +29,7 @@ public final class Inputs {
      * @throws IllegalArgumentException if there is none or two share a name
      */
     public static Inputs of(List<Input> inputs) {
-        Objects.requireNonNull(inputs, "inputs");
-        List<Input> copy = List.copyOf(inputs);
+        List<Input> copy = Require.list("inputs", inputs);
         if (copy.isEmpty()) {
             throw new IllegalArgumentException("inputs must be one or more, was none");
         }
@@ -54,23 +53,21 @@ public final class Inputs {
      * @throws IllegalArgumentException if there is none or two share a name
      */
     public static Inputs of(Input... inputs) {
-        Objects.requireNonNull(inputs, "inputs");
-        return of(List.of(inputs));
+        return of(Require.all("inputs", inputs));
     }
 
     /**
      * The same inputs with these correlations in place of any before. Pairs not named are uncorrelated. All
      * coefficients are given at once because each alone may be possible and together not.
      *
-     * @param newCorrelations the correlations, each pair once
+     * @param correlations the correlations, each pair once
      * @return the changed copy
      * @throws NullPointerException if the list or a correlation is null
      * @throws IllegalArgumentException if a name is not among the inputs, a pair is given twice, or the matrix of
      *     coefficients is not positive semidefinite (no quantities can go together like that)
      */
-    public Inputs withCorrelations(List<Correlation> newCorrelations) {
-        Objects.requireNonNull(newCorrelations, "newCorrelations");
-        return new Inputs(list, newCorrelations);
+    public Inputs withCorrelations(List<Correlation> correlations) {
+        return new Inputs(list, Require.list("correlations", correlations));
     }
 
     /**

@@ -56,8 +56,8 @@ public record Instrument(
     public Instrument {
         Check.text("name", name);
         Check.text("unit", unit);
-        ownUncertainty = Check.uncertainty("own uncertainty of " + name, ownUncertainty, unit);
-        sharedUncertainty = Check.uncertainty("shared uncertainty of " + name, sharedUncertainty, unit);
+        ownUncertainty = Check.uncertainty("ownUncertainty of " + name, ownUncertainty, unit);
+        sharedUncertainty = Check.uncertainty("sharedUncertainty of " + name, sharedUncertainty, unit);
         Objects.requireNonNull(distribution, "distribution");
         if (distribution == Distribution.STUDENT) {
             throw new IllegalArgumentException("distribution of " + name
@@ -108,7 +108,7 @@ public record Instrument(
      */
     public static Instrument ofResolution(String name, String unit, double resolution, double accuracyLimit) {
         double step = Check.uncertainty("resolution of " + name, resolution, unit);
-        double limit = Check.uncertainty("accuracy limit of " + name, accuracyLimit, unit);
+        double limit = Check.uncertainty("accuracyLimit of " + name, accuracyLimit, unit);
         String derivation = "resolution " + Figures.plain(step) + " " + unit + " / sqrt 12 and accuracy limit "
                 + Figures.plain(limit) + " " + unit + " / sqrt 3";
         return new Instrument(
@@ -133,37 +133,37 @@ public record Instrument(
     /**
      * A reading with both parts of the uncertainty, for a measurement in which this instrument is read once.
      *
-     * @param inputName what was measured
-     * @param reading the reading, in {@link #unit()}
+     * @param name what was measured
+     * @param estimate the reading, in {@link #unit()}
      * @return the input; normal where both parts are in it, else of the instrument's own shape
      * @throws IllegalArgumentException if an argument is outside the range of {@link Input}
      */
-    public Input reading(String inputName, double reading) {
+    public Input reading(String name, double estimate) {
         boolean both = ownUncertainty > 0 && sharedUncertainty > 0;
-        return Input.ofStandard(inputName, unit, reading, standardUncertainty())
+        return Input.ofStandard(name, unit, estimate, standardUncertainty())
                 .withDistribution(both ? Distribution.NORMAL : distribution);
     }
 
     /**
      * A reading with the part of the uncertainty that is its own; {@link #sharedError} has the rest.
      *
-     * @param inputName what was measured
-     * @param reading the reading, in {@link #unit()}
+     * @param name what was measured
+     * @param estimate the reading, in {@link #unit()}
      * @return the input
      * @throws IllegalArgumentException if an argument is outside the range of {@link Input}
      */
-    public Input ownReading(String inputName, double reading) {
-        return Input.ofStandard(inputName, unit, reading, ownUncertainty).withDistribution(distribution);
+    public Input ownReading(String name, double estimate) {
+        return Input.ofStandard(name, unit, estimate, ownUncertainty).withDistribution(distribution);
     }
 
     /**
      * The error that all readings share, to be added to each of them by the model.
      *
-     * @param inputName what the error is called
+     * @param name what the error is called
      * @return an input with estimate 0
      * @throws IllegalArgumentException if the name is blank
      */
-    public Input sharedError(String inputName) {
-        return Input.ofStandard(inputName, unit, 0, sharedUncertainty).withDistribution(distribution);
+    public Input sharedError(String name) {
+        return Input.ofStandard(name, unit, 0, sharedUncertainty).withDistribution(distribution);
     }
 }

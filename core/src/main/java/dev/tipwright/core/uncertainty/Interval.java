@@ -20,11 +20,10 @@ public record Interval(double probability, double low, double high) {
      */
     public Interval {
         Check.share("probability", probability);
-        low = Check.result("lower limit", low);
-        high = Check.result("upper limit", high);
+        low = Check.result("low", low);
+        high = Check.result("high", high);
         if (high < low) {
-            throw new IllegalArgumentException(
-                    "upper limit must not lie below the lower limit " + low + ", was " + high);
+            throw new IllegalArgumentException("high must not lie below low " + low + ", was " + high);
         }
     }
 

@@ -37,8 +37,8 @@ public record SecondOrder(double firstOrder, double secondOrderVariance, double 
      * @throws ArithmeticException if a number is not finite
      */
     public SecondOrder {
-        firstOrder = Check.result("first-order uncertainty", firstOrder);
-        secondOrderVariance = Check.result("second-order variance", secondOrderVariance);
+        firstOrder = Check.result("firstOrder", firstOrder);
+        secondOrderVariance = Check.result("secondOrderVariance", secondOrderVariance);
         shift = Check.result("shift of the mean", shift);
     }
 

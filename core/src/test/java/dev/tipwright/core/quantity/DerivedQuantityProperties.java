@@ -1,7 +1,9 @@
 package dev.tipwright.core.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.util.function.DoubleSupplier;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -58,11 +60,11 @@ class DerivedQuantityProperties {
         checkSum(one / other, () -> kind.ratioTo().applyAsDouble(a, b));
     }
 
-    private static void checkSum(double expected, java.util.function.DoubleSupplier actual) {
+    private static void checkSum(double expected, DoubleSupplier actual) {
         if (Double.isFinite(expected)) {
             assertThat(actual.getAsDouble()).isEqualTo(expected + 0.0);
         } else {
-            org.assertj.core.api.Assertions.assertThatExceptionOfType(ArithmeticException.class)
+            assertThatExceptionOfType(ArithmeticException.class)
                     .isThrownBy(actual::getAsDouble)
                     .withMessageContaining("range");
         }

@@ -24,7 +24,7 @@ class DegreesOfFreedomTest {
         assertThat(DegreesOfFreedom.ofRelativeDoubt(1e-200)).isEqualTo(DegreesOfFreedom.INFINITE);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> DegreesOfFreedom.ofRelativeDoubt(0.8))
-                .withMessageStartingWith("degrees of freedom must be finite and at least 1, was 0.78");
+                .withMessageStartingWith("nu must be finite and at least 1, was 0.78");
         assertThatIllegalArgumentException().isThrownBy(() -> DegreesOfFreedom.ofRelativeDoubt(0));
     }
 
@@ -55,7 +55,7 @@ class DegreesOfFreedomTest {
     void refusesWhatIsNotANumberOfAtLeastOne(double nu) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> DegreesOfFreedom.of(nu))
-                .withMessage("degrees of freedom must be finite and at least 1, was " + nu);
+                .withMessage("nu must be finite and at least 1, was " + nu);
     }
 
     @ParameterizedTest

@@ -118,16 +118,16 @@ class InputTest {
         String rule = " of d must be 0 or lie between 1e-150 and 1e150, was " + u + " mm";
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofStandard("d", "mm", 9, u))
-                .withMessage("standard uncertainty" + rule);
+                .withMessage("standardUncertainty" + rule);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofLimits("d", "mm", 9, u))
-                .withMessage("half-width" + rule);
+                .withMessage("halfWidth" + rule);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofTriangularLimits("d", "mm", 9, u))
-                .withMessage("half-width" + rule);
+                .withMessage("halfWidth" + rule);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofExpanded("d", "mm", 9, u, 2))
-                .withMessage("expanded uncertainty" + rule);
+                .withMessage("expandedUncertainty" + rule);
     }
 
     @ParameterizedTest
@@ -135,7 +135,7 @@ class InputTest {
     void refusesACoverageFactorThatIsNone(double k) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofExpanded("d", "mm", 9, 0.1, k))
-                .withMessage("coverage factor of d must be above 0 and at most 1e150, was " + k);
+                .withMessage("coverageFactor of d must be above 0 and at most 1e150, was " + k);
     }
 
     @Test
@@ -150,7 +150,7 @@ class InputTest {
         Input d = Input.ofStandard("d", "mm", 9, 0.1);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> d.withDistribution(Distribution.STUDENT))
-                .withMessage("degrees of freedom of d must be finite for a Student distribution, was infinite");
+                .withMessage("degreesOfFreedom of d must be finite for a Student distribution, was infinite");
     }
 
     @Test

@@ -109,7 +109,7 @@ class InputsTest {
     void refusesACoefficientThatIsNone(double r) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Correlation("a", "b", r))
-                .withMessage("correlation of a and b must lie between -1 and 1, was " + r);
+                .withMessage("coefficient of a and b must lie between -1 and 1, was " + r);
     }
 
     @Test
@@ -128,21 +128,21 @@ class InputsTest {
                 .withMessage("correlation of b and a must be given once, was given twice");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Correlation("a", "a", 1))
-                .withMessage("a correlation needs two different inputs, was a twice");
+                .withMessage("first and second must be two different inputs, was a twice");
     }
 
     @Test
     void refusesNulls() {
         assertThatNullPointerException()
                 .isThrownBy(() -> Inputs.of((Input[]) null))
-                .withMessage("inputs");
+                .withMessage("inputs must not be null");
         assertThatNullPointerException()
                 .isThrownBy(() -> Inputs.of((List<Input>) null))
-                .withMessage("inputs");
+                .withMessage("inputs must not be null");
         assertThatNullPointerException().isThrownBy(() -> Inputs.of(A, null));
         assertThatNullPointerException()
                 .isThrownBy(() -> Inputs.of(A).withCorrelations(null))
-                .withMessage("newCorrelations");
+                .withMessage("correlations must not be null");
         assertThatNullPointerException()
                 .isThrownBy(() -> new Correlation(null, "b", 0))
                 .withMessage("first");

@@ -108,7 +108,7 @@ class MonteCarloResultTest {
         assertThat(new Interval(0.5, 1, 1).width()).isZero();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Interval(0.5, 2, 1))
-                .withMessage("upper limit must not lie below the lower limit 2.0, was 1.0");
+                .withMessage("high must not lie below low 2.0, was 1.0");
         assertThatExceptionOfType(ArithmeticException.class)
                 .isThrownBy(() -> new Interval(0.5, Double.NEGATIVE_INFINITY, 1));
     }

@@ -92,7 +92,7 @@ class SecondOrderTest {
     void refusesToOverflow() {
         assertThatExceptionOfType(ArithmeticException.class)
                 .isThrownBy(() -> of(Input.ofStandard("x", "1", 0, 1e150), x -> x[0] * x[0]))
-                .withMessage("second-order variance overflows the range of a double");
+                .withMessage("secondOrderVariance overflows the range of a double");
         assertThatExceptionOfType(ArithmeticException.class)
                 .isThrownBy(() -> new SecondOrder(1e200, 0, 0).standardUncertainty())
                 .withMessage("standard uncertainty overflows the range of a double");

@@ -1,31 +1,44 @@
 package dev.tipwright.examples;
 
 import dev.tipwright.core.length.CutToLengthStep;
+import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.PlanText;
+import dev.tipwright.core.plan.SetReview;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.examples.read.Job;
 import dev.tipwright.examples.read.JobFolder;
+import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFitStep;
 import dev.tipwright.swingweight.ShaftReview;
+import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The main job: reads what was measured on the bench from a folder, plans every club through all steps, and prints the plan.
  *
  * <pre>
- *   MainJob FOLDER [inch | metric]
+ *   MainJob FOLDER [inch | metric] [--out OUTPUT]
  *
  *   0   the plan is on standard output, warnings of unusual values on standard error
  *   2   the input has problems: all of them are on standard error, and there is no plan
  * </pre>
+ *
+ * <p>With {@code --out} the plan is also written to {@code plan.txt} and {@code plan.md} in the folder OUTPUT, which is made if it is not
+ * there. Other files in it are left alone, and nothing is written if the input has problems.
  */
 public final class MainJob {
     /** The plan is printed. What the plan itself advises against is said in its findings. */
@@ -33,7 +46,8 @@ public final class MainJob {
     /** Nothing is planned; standard error says why. */
     static final int PROBLEMS = 2;
 
-    private static final String USAGE = "expected: the folder with the measurements, and perhaps inch or metric";
+    private static final String USAGE =
+            "expected: the folder with the measurements, and perhaps inch or metric, and perhaps --out and a folder to write to";
 
     private MainJob() {}
 
@@ -53,26 +67,65 @@ public final class MainJob {
 
     /** Plans a job and gives the exit code. */
     static int run(String[] args, PrintStream out, PrintStream err) {
-        if (args.length < 1 || args.length > 2 || (args.length == 2 && !args[1].matches("inch|metric"))) {
+        Optional<Arguments> arguments = Arguments.of(args);
+        if (arguments.isEmpty()) {
             err.println(USAGE);
             return PROBLEMS;
         }
-        Units units = args.length == 2 && args[1].equals("metric") ? Units.METRIC : Units.INCH;
-        JobFolder input;
         try {
-            input = JobFolder.read(Path.of(args[0]));
+            return run(arguments.get(), out, err);
         } catch (InvalidPathException e) {
             err.println(USAGE + "; found " + e.getMessage());
-            return PROBLEMS;
+        } catch (IOException e) {
+            err.println("problem: --out: the plan could not be written, " + e);
         }
+        return PROBLEMS;
+    }
+
+    private static int run(Arguments arguments, PrintStream out, PrintStream err) throws IOException {
+        JobFolder input = JobFolder.read(Path.of(arguments.folder()));
         input.warnings().forEach(warning -> err.println("warning: " + warning));
         input.problems().forEach(problem -> err.println("problem: " + problem));
         if (input.job().isEmpty()) {
             err.println(input.problems().size() + " to put right; nothing was planned.");
             return PROBLEMS;
         }
-        out.print(PlanText.plain(plan(input.job().get()), units));
+        Job job = input.job().get();
+        JobPlan plan = plan(job);
+        Units units = arguments.units();
+        String page = job.bench()
+                .map(bench -> PlanText.plain(plan, units, bench))
+                .orElseGet(() -> PlanText.plain(plan, units));
+        if (arguments.output().isPresent()) {
+            String markdown = job.bench()
+                    .map(bench -> PlanText.markdown(plan, units, bench))
+                    .orElseGet(() -> PlanText.markdown(plan, units));
+            Path folder = Files.createDirectories(Path.of(arguments.output().get()));
+            Files.writeString(folder.resolve("plan.txt"), page);
+            Files.writeString(folder.resolve("plan.md"), markdown);
+        }
+        out.print(page);
         return PLANNED;
+    }
+
+    /** What was asked for on the command line. */
+    private record Arguments(String folder, Units units, Optional<String> output) {
+
+        /** Empty if it cannot be understood. */
+        static Optional<Arguments> of(String[] args) {
+            List<String> left = new ArrayList<>(Arrays.asList(args));
+            Optional<String> output = Optional.empty();
+            int out = left.indexOf("--out");
+            if (out >= 0 && out + 1 < left.size()) {
+                output = Optional.of(left.remove(out + 1));
+                left.remove(out);
+            }
+            boolean known = left.size() == 1 || (left.size() == 2 && left.get(1).matches("inch|metric"));
+            return known && !left.contains("--out")
+                    ? Optional.of(new Arguments(
+                            left.get(0), left.lastIndexOf("metric") == 1 ? Units.METRIC : Units.INCH, output))
+                    : Optional.empty();
+        }
     }
 
     /** The whole job, each step after those it needs. */
@@ -82,7 +135,16 @@ public final class MainJob {
                         TipFitStep.with(job.fit()),
                         CutToLengthStep.to(job.lengths(), job.kerf()),
                         SwingWeightStep.towards(job.swingWeights(), job.tipWeights()))
-                .reviewedBy(new StockReview(), new ShaftReview())
+                .reviewedBy(reviews(job).toArray(SetReview[]::new))
                 .plan(job.clubs());
+    }
+
+    /** What looks at the whole set; where instruments are named, at how sure its numbers are too. */
+    private static List<SetReview> reviews(Job job) {
+        List<SetReview> reviews = new ArrayList<>(List.of(new StockReview(), new ShaftReview()));
+        job.bench()
+                .ifPresent(bench -> reviews.addAll(
+                        List.of(new LengthDoubt(bench), new FitDoubt(bench, job.fit()), new SwingWeightDoubt(bench))));
+        return reviews;
     }
 }

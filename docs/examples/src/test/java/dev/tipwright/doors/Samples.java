@@ -7,6 +7,10 @@ import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.club.Stop;
 import dev.tipwright.core.club.TipWork;
 import dev.tipwright.core.club.Work;
+import dev.tipwright.core.cut.CutMark;
+import dev.tipwright.core.cut.CutSheet;
+import dev.tipwright.core.cut.CutTurn;
+import dev.tipwright.core.cut.CuttingOrder;
 import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.FindingCode;
@@ -21,8 +25,12 @@ import dev.tipwright.core.flex.FrequencyLine;
 import dev.tipwright.core.flex.ShaftBend;
 import dev.tipwright.core.flex.ShapeCheck;
 import dev.tipwright.core.flex.TrimEffect;
+import dev.tipwright.core.grip.GripFit;
+import dev.tipwright.core.grip.GripStep;
+import dev.tipwright.core.grip.TapeLayers;
 import dev.tipwright.core.length.CutToLength;
 import dev.tipwright.core.length.CutToLengthStep;
+import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.length.LengthMeasure;
 import dev.tipwright.core.length.LengthPlan;
 import dev.tipwright.core.length.LengthTarget;
@@ -30,6 +38,16 @@ import dev.tipwright.core.length.LongestSet;
 import dev.tipwright.core.length.SixtyDegreePlane;
 import dev.tipwright.core.mass.RemovedMaterial;
 import dev.tipwright.core.mass.ShaftCut;
+import dev.tipwright.core.match.ClubCost;
+import dev.tipwright.core.match.ForbiddenPair;
+import dev.tipwright.core.match.MatchedPair;
+import dev.tipwright.core.match.ShaftMatch;
+import dev.tipwright.core.match.ShaftMatcher;
+import dev.tipwright.core.offcut.ShaftEvidence;
+import dev.tipwright.core.offcut.ShaftReading;
+import dev.tipwright.core.offcut.WeighedPiece;
+import dev.tipwright.core.orient.OrientStep;
+import dev.tipwright.core.orient.Orientation;
 import dev.tipwright.core.part.Adhesive;
 import dev.tipwright.core.part.Anchor;
 import dev.tipwright.core.part.Attachment;
@@ -66,6 +84,7 @@ import dev.tipwright.core.plan.ClubFinding;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.Operation;
+import dev.tipwright.core.plan.Progress;
 import dev.tipwright.core.plan.SetReview;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.StepReport;
@@ -81,13 +100,16 @@ import dev.tipwright.core.quantity.Area;
 import dev.tipwright.core.quantity.BendingStiffness;
 import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Force;
 import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.LineDensity;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Notation;
+import dev.tipwright.core.quantity.Speed;
 import dev.tipwright.core.quantity.Stress;
+import dev.tipwright.core.quantity.Torque;
 import dev.tipwright.core.quantity.Volume;
 import dev.tipwright.core.rules.ClubLimits;
 import dev.tipwright.core.rules.RulesReport;
@@ -96,16 +118,64 @@ import dev.tipwright.core.trim.TipTrim;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.core.trim.TrimChart;
 import dev.tipwright.core.trim.TrimCode;
+import dev.tipwright.core.uncertainty.BenchInput;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.core.uncertainty.Budget;
+import dev.tipwright.core.uncertainty.BuildInput;
+import dev.tipwright.core.uncertainty.Contribution;
+import dev.tipwright.core.uncertainty.Correlation;
+import dev.tipwright.core.uncertainty.DegreesOfFreedom;
+import dev.tipwright.core.uncertainty.Expanded;
+import dev.tipwright.core.uncertainty.Input;
+import dev.tipwright.core.uncertainty.Inputs;
+import dev.tipwright.core.uncertainty.Instrument;
+import dev.tipwright.core.uncertainty.Interval;
+import dev.tipwright.core.uncertainty.LinearityCheck;
+import dev.tipwright.core.uncertainty.Measurand;
+import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.core.uncertainty.Model;
+import dev.tipwright.core.uncertainty.MonteCarlo;
+import dev.tipwright.core.uncertainty.MonteCarloResult;
+import dev.tipwright.core.uncertainty.Nudge;
+import dev.tipwright.core.uncertainty.Nudges;
+import dev.tipwright.core.uncertainty.SecondOrder;
+import dev.tipwright.core.uncertainty.UncertainClub;
+import dev.tipwright.fitcheck.BoreDepthCheck;
+import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFit;
 import dev.tipwright.fitcheck.TipFitStep;
+import dev.tipwright.fitcheck.bond.Bond;
+import dev.tipwright.fitcheck.bond.BondLimits;
+import dev.tipwright.fitcheck.bond.ShearLag;
+import dev.tipwright.fitcheck.bond.Tube;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.limits.FitClass;
+import dev.tipwright.fitcheck.limits.Lean;
+import dev.tipwright.fitcheck.limits.SizeLimits;
+import dev.tipwright.fitcheck.other.BoreOpening;
+import dev.tipwright.fitcheck.other.Drill;
+import dev.tipwright.fitcheck.other.Margin;
+import dev.tipwright.fitcheck.other.ShimFit;
+import dev.tipwright.fitcheck.other.WayToFit;
+import dev.tipwright.fitcheck.taper.KnownTip;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.NextMeasurement;
+import dev.tipwright.fitcheck.taper.PassRate;
+import dev.tipwright.fitcheck.taper.Stage;
+import dev.tipwright.fitcheck.taper.StageTable;
+import dev.tipwright.fitcheck.taper.StagedTip;
+import dev.tipwright.fitcheck.taper.StockLeft;
+import dev.tipwright.fitcheck.taper.StockRange;
+import dev.tipwright.fitcheck.taper.StopReading;
+import dev.tipwright.fitcheck.taper.StopReport;
 import dev.tipwright.fitcheck.taper.TipSection;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.ShaftReview;
+import dev.tipwright.swingweight.SwingWeightCost;
+import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
@@ -120,6 +190,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -133,9 +204,47 @@ public final class Samples {
     /** Where any good value will not do: by the class it is given to and the name of the argument, or by the name alone. */
     private static final Map<String, Object> BY_NAME = Map.ofEntries(
             Map.entry("letters", "ABCDEFG"),
+            Map.entry("nu", 2.0),
+            Map.entry("probability", 0.9),
+            Map.entry("BuildInput.input", Input.ofStandard("head mass", "g", 0, 0.1)),
+            Map.entry("Interval.high", 0.75),
+            Map.entry("radius", in("40")),
+            Map.entry("Correlation.first", "head mass"),
+            Map.entry("Correlation.second", "grip mass"),
+            Map.entry("MonteCarlo.trials", 100),
             Map.entry("designation", "D2"),
             Map.entry("clearance", in(".004")),
             Map.entry("read", in("2")),
+            Map.entry("pass", in(".001")),
+            Map.entry("tolerance", in("1/64")),
+            Map.entry("depthTolerance", in("1/64")),
+            Map.entry("caliperTolerance", in(".0002")),
+            Map.entry("Tube.outside", in(".35")),
+            Map.entry("Tube.inside", in(".2")),
+            Map.entry(
+                    "ShearLag.hosel",
+                    new Tube(in(".53"), in(".37"), Stress.ofGigapascals(200), Stress.ofGigapascals(80))),
+            Map.entry("Drill.diameter", in(".368")),
+            Map.entry("cutter", in(".368")),
+            Map.entry("oversize", Reading.measured(in(".002"))),
+            Map.entry("loosest", in(".006")),
+            Map.entry("ShimFit.tip", DiameterProfile.cylinder(in(".34"), in("8"))),
+            Map.entry("ShimFit.least", in(".004")),
+            Map.entry("ShimFit.greatest", in(".005")),
+            Map.entry("walls", List.of(in(".003"))),
+            Map.entry("Bond.beads", Optional.of(in(".002"))),
+            Map.entry("nominal", Length.ofMillimetres(10)),
+            Map.entry("SizeLimits.least", in(".354")),
+            Map.entry("SizeLimits.of.tolerance", in(".001")),
+            Map.entry("FitClass.leastClearance", in(".003")),
+            Map.entry("Lean.lowerAt", Length.ZERO),
+            Map.entry("place", in("1.25")),
+            Map.entry("StopReading.insertion", Optional.of(in("1/2"))),
+            Map.entry("StopReading.ofDepth.insertion", in("1/2")),
+            Map.entry("StockRange.least", in(".004")),
+            Map.entry("PassRate.least", in(".0008")),
+            Map.entry("StagedTip.finished", finishedTip()),
+            Map.entry("StockLeft.least", Optional.of(in(".004"))),
             Map.entry("outside", in("1.05")),
             Map.entry("boreDepth", in("1.25")),
             Map.entry("ClubSet.label", "6"),
@@ -146,6 +255,12 @@ public final class Samples {
             Map.entry("ClubBalance.label", "head"),
             Map.entry("Balance.label", "head"),
             Map.entry("Seat.stop", Stop.BORE_BOTTOM),
+            Map.entry("CuttingOrder.club", "6"),
+            Map.entry("towards", Notation.Rounding.UP),
+            Map.entry("WeighedPiece.from", Length.ZERO),
+            Map.entry("CutSheet.rawLength", in("39")),
+            Map.entry("ShaftEvidence.thickness", in(".08")),
+            Map.entry("TapeLayers.thickness", in(".005")),
             Map.entry("Ferrule.centre", in(".35")),
             Map.entry("Grip.length", in("10.5")),
             Map.entry("Shaft.length", in("39")),
@@ -159,12 +274,17 @@ public final class Samples {
 
     private Samples() {}
 
+    private static DiameterProfile finishedTip() {
+        return DiameterProfile.of(Station.of(Length.ZERO, in(".351")), Station.of(in("1.25"), in(".359")));
+    }
+
     static {
         quantities();
         shapes();
         parts();
         clubs();
         results();
+        sureness();
     }
 
     private static void put(Class<?> type, Object value) {
@@ -183,6 +303,9 @@ public final class Samples {
     /** A good value for an argument that must fit the others: by the door and its name. */
     static Optional<Object> byName(Executable door, String name) {
         String owner = door.getDeclaringClass().getSimpleName();
+        if (owner.equals("ShaftMatcher") && name.equals("set")) {
+            return Optional.of(set()); // nothing done to it yet
+        }
         if (door.getName().equals("parse") && name.equals("text")) {
             return of(door.getDeclaringClass()).map(Object::toString);
         }
@@ -444,11 +567,51 @@ public final class Samples {
         put(CutToLengthStep.class, CutToLengthStep.to(get(LengthPlan.class), in("1/16")));
         Shaft shaft = get(Shaft.class);
         put(ShaftCut.class, new ShaftCut(shaft, in("1/2"), in("36")));
+        put(
+                dev.tipwright.core.mass.ProfileVolume.class,
+                new dev.tipwright.core.mass.ProfileVolume(DiameterProfile.cylinder(in(".3735"), in("8"))));
         put(RemovedMaterial.class, RemovedMaterial.of(get(Build.class)));
         flexAndRules();
         fits();
         weights();
         plans();
+        benchWork();
+    }
+
+    private static void benchWork() {
+        CutSheet sheet = new CutSheet(in("39"), in("1/2"), in("2 1/8"), in("1/16"));
+        put(CutSheet.class, sheet);
+        put(CutMark.class, sheet.tip());
+        CuttingOrder order = new CuttingOrder(get(ClubSet.class));
+        put(CuttingOrder.class, order);
+        put(CutTurn.class, order.turns().get(0));
+        WeighedPiece piece = WeighedPiece.tipOffcut(sheet, Mass.ofGrams(0.9));
+        put(WeighedPiece.class, piece);
+        put("java.util.List<" + WeighedPiece.class.getName() + ">", List.of(piece));
+        put(ShaftReading.class, ShaftEvidence.weighed(get(Shaft.class), List.of(piece)));
+        put(Progress.class, Progress.UNHEARD);
+        ClubCost cost = SwingWeightCost.FINISHED;
+        put(ClubCost.class, cost);
+        put("java.util.OptionalDouble", OptionalDouble.of(2));
+        ForbiddenPair pair = new ForbiddenPair("6", "M2");
+        put(ForbiddenPair.class, pair);
+        put("java.util.List<" + ForbiddenPair.class.getName() + ">", List.of(pair));
+        MatchedPair matched = new MatchedPair("6", "M1", OptionalDouble.of(2), "M2", OptionalDouble.of(1));
+        put(MatchedPair.class, matched);
+        put("java.util.List<" + MatchedPair.class.getName() + ">", List.of(matched));
+        put("java.util.List<" + Shaft.class.getName() + ">", List.of(get(Shaft.class)));
+        JobPlanner planner = JobPlanner.of(CutToLengthStep.to(get(LengthPlan.class), in("1/16")));
+        put(
+                ShaftMatcher.class,
+                ShaftMatcher.by(
+                        planner, plan -> OptionalDouble.of(plan.findings().size())));
+        put(ShaftMatch.class, new ShaftMatch(get(ClubSet.class), List.of(matched), List.of(), List.of()));
+        put(TapeLayers.class, new TapeLayers(2, in(".005"), Mass.ofGrams(1)));
+        put(GripFit.class, GripFit.of(get(Build.class), TapeLayers.NONE));
+        put(GripStep.class, GripStep.over(TapeLayers.NONE));
+        put(Orientation.class, Orientation.of(get(Build.class), "the seam", Angle.ofDegrees(90)));
+        put(OrientStep.class, OrientStep.to("the seam", Angle.ofDegrees(90)));
+        put(BoreDepthCheck.class, new BoreDepthCheck(get(Bore.class), in("1.15"), in(".02")));
     }
 
     private static void flexAndRules() {
@@ -475,8 +638,13 @@ public final class Samples {
 
     private static Object termOf(Class<?> kind) {
         try {
+            if (kind == Term.OfFactor.class) {
+                return Term.momentFactor();
+            }
             Object value = get(kind.getRecordComponents()[2].getType());
-            return kind.getConstructors()[0].newInstance("s", "a sample", value);
+            return kind.getRecordComponents().length == 3
+                    ? kind.getConstructors()[0].newInstance("s", "a sample", value)
+                    : kind.getConstructors()[0].newInstance("s", "a sample", value, Notation.Rounding.UP);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }
@@ -494,9 +662,55 @@ public final class Samples {
         put(Clearance.class, Clearance.of(section.outside(), bore, in("1.25")));
         put(MaterialRemoval.class, MaterialRemoval.of(section, bore, in("1.25"), in(".004")));
         put(TipFit.class, TipFit.of(section, bore, in("1.25"), in(".004")));
+        StagedTip staged =
+                new StagedTip(section.outside(), get(MaterialRemoval.class).profile(), bore, in("1.25"));
+        put(StagedTip.class, staged);
+        put(Stage.class, staged.stage(in(".005")));
+        put("java.util.List<" + Stage.class.getName() + ">", List.of(get(Stage.class)));
+        put(StockLeft.class, staged.stock(in("1/2"), in("1/64")));
+        put(StageTable.class, StageTable.of(staged, in(".001")));
+        StopReading stop = StopReading.ofDepth(in("1/2")).withMarks(List.of(in("1/4")));
+        put(StopReading.class, stop);
+        put(KnownTip.class, KnownTip.of(bore, stop, in("1/64"), in(".0002")));
+        put(StockRange.class, new StockRange(in(".004"), in(".005")));
+        put("java.util.Optional<" + StockRange.class.getName() + ">", Optional.of(get(StockRange.class)));
+        put("java.util.Optional<" + StockLeft.class.getName() + ">", Optional.of(get(StockLeft.class)));
+        put(PassRate.class, new PassRate(in(".0008"), in(".0012")));
+        put("java.util.List<" + Length.class.getName() + ">", List.of(in("1/4")));
+        put(StopReport.class, StopReport.of(staged, stop, in(".004"), in("1/64"), in(".0002")));
+        put(
+                "java.util.Optional<" + NextMeasurement.class.getName() + ">",
+                Optional.of(get(StageTable.class).next(get(StockLeft.class))));
+        put(NextMeasurement.class, get(StageTable.class).next(get(StockLeft.class)));
+        others(section, bore);
+        put(SizeLimits.class, new SizeLimits(in(".354"), in(".356")));
+        put(FitClass.class, new FitClass(in(".003"), in(".005")));
+        put(Lean.class, Lean.of(get(MaterialRemoval.class).profile(), bore, in("1.25")));
         put("java.util.Optional<" + Mass.class.getName() + ">", Optional.of(Mass.ofGrams(4)));
         put("java.util.Optional<" + Length.class.getName() + ">", Optional.of(in(".08")));
         put("java.util.Optional<java.lang.Double>", Optional.of(0.8));
+    }
+
+    private static void others(TipSection section, Bore bore) {
+        put(Drill.class, new Drill(Drill.Series.LETTER, "U", in(".368")));
+        BoreOpening opening = BoreOpening.of(bore, in(".530"), in(".368"), Reading.measured(in(".002")));
+        put(BoreOpening.class, opening);
+        DiameterProfile finished = get(MaterialRemoval.class).profile();
+        put(ShimFit.class, ShimFit.of(finished, bore, in("1.25"), in(".001"), in(".002"), List.of(in(".001"))));
+        Margin margin = new Margin(Margin.What.HOSEL_WALL, in(".08"), Reading.measured(in(".07")));
+        put(Margin.class, margin);
+        put("java.util.List<" + Margin.class.getName() + ">", List.of(margin));
+        WayToFit way = new WayToFit(WayToFit.Way.OPEN_BORE, true, List.of(margin));
+        put(WayToFit.class, way);
+        put("java.util.List<" + WayToFit.class.getName() + ">", List.of(way));
+        put(Force.class, Force.ofNewtons(2000));
+        put(Torque.class, Torque.ofNewtonMetres(12));
+        put(Speed.class, Speed.ofMetresPerSecond(40));
+        put(Tube.class, new Tube(in(".35"), in(".2"), Stress.ofGigapascals(100), Stress.ofGigapascals(10)));
+        put(ShearLag.class, new ShearLag(0.3, 6.5, 2.1));
+        put(Bond.class, Bond.of(section.outside().widenedBy(in("-.03")), bore, in("1.25")));
+        put(BondLimits.class, BondLimits.UNKNOWN);
+        readings(Stress.class);
     }
 
     private static void weights() {
@@ -523,6 +737,81 @@ public final class Samples {
                         .take(get(Build.class))
                         .reports()
                         .get(0));
+    }
+
+    private static void sureness() {
+        Input input = Input.ofStandard("head mass", "g", 0, 0.1);
+        put(Input.class, input);
+        put(Input[].class, new Input[] {input});
+        list(Input.class, input);
+        Correlation correlation = new Correlation("head mass", "other", 0.5);
+        put(Correlation.class, correlation);
+        put("java.util.List<" + Correlation.class.getName() + ">", List.of());
+        put(DegreesOfFreedom.class, DegreesOfFreedom.of(9));
+        Inputs inputs = Inputs.of(input);
+        put(Inputs.class, inputs);
+        put(Model.class, (Model) x -> java.util.Objects.requireNonNull(x, "inputs").length == 0 ? 0 : 2 * x[0]);
+        Measurand measurand = Measurand.of("double mass", "g", inputs, x -> 2 * x[0]);
+        put(Measurand.class, measurand);
+        put(Budget.class, Budget.of(measurand));
+        put(Contribution.class, Budget.of(measurand).contributions().get(0));
+        put(Expanded.class, Budget.of(measurand).expanded(0.95));
+        put(Interval.class, new Interval(0.95, 0.5, 1));
+        put(SecondOrder.class, SecondOrder.of(measurand));
+        put(LinearityCheck.class, LinearityCheck.of(measurand, 0.1));
+        put(MonteCarlo.Progress.class, (MonteCarlo.Progress) (done, total) -> {});
+        put(MonteCarlo.class, MonteCarlo.of(100, 1));
+        put(MonteCarloResult.class, MonteCarlo.of(100, 1).run(measurand));
+        put(java.util.concurrent.ExecutorService.class, java.util.concurrent.ForkJoinPool.commonPool());
+        Instrument scale = Instrument.ofStandard("scale", "g", 0.1, 0.05);
+        put(Instrument.class, scale);
+        put(double[].class, new double[] {1, 2});
+        put(Nudge.class, Nudges.HEAD_MASS);
+        put(BuildInput.class, new BuildInput(input, Nudges.HEAD_MASS));
+        put(BenchInput[].class, new BenchInput[] {BenchInput.MASS});
+        list(BenchInput.class, BenchInput.MASS);
+        BenchUncertainty.Tool tool = BenchUncertainty.Tool.of(scale, BenchInput.MASS);
+        put(BenchUncertainty.Tool.class, tool);
+        put(BenchUncertainty.Tool[].class, new BenchUncertainty.Tool[] {tool});
+        list(BenchUncertainty.Tool.class, tool);
+        put(BenchUncertainty.class, bench());
+        put(UncertainClub.class, UncertainClub.of(build(), bench()));
+        Measure measure = get(ClubBalance.class).pointsMeasure();
+        put(Measure.class, measure);
+        put(
+                "java.util.function.ToDoubleFunction<" + Build.class.getName() + ">",
+                (java.util.function.ToDoubleFunction<Build>) build -> 1.0);
+        put(
+                "java.util.function.Function<" + Build.class.getName() + ", " + Length.class.getName() + ">",
+                (java.util.function.Function<Build, Length>) Build::cutLength);
+        put(SwingWeightDoubt.class, new SwingWeightDoubt(bench()));
+        put(LengthDoubt.class, new LengthDoubt(bench()));
+        put(FitDoubt.class, new FitDoubt(bench(), get(FitTarget.class)));
+    }
+
+    /** The instruments of a bench, for examples. */
+    public static BenchUncertainty bench() {
+        return BenchUncertainty.of(
+                BenchUncertainty.Tool.of(Instrument.ofStandard("scale", "g", 0.1, 0), BenchInput.MASS),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("rule", "mm", in("1/64").millimetres(), 0),
+                        BenchInput.RAW_LENGTH,
+                        BenchInput.MOUTH_TO_GROUND,
+                        BenchInput.CUTS),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("balance rest", "mm", in(".05").millimetres(), 0),
+                        BenchInput.BALANCE_POINT),
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("dowel", "mm", in(".04").millimetres(), 0), BenchInput.HEAD_CENTRE));
+    }
+
+    /** The report of a balanced club, for examples. */
+    public static ClubBalance balance() {
+        return get(ClubBalance.class);
+    }
+
+    private static void list(Class<?> type, Object value) {
+        put("java.util.List<" + type.getTypeName() + ">", List.of(value));
     }
 
     private static void plans() {

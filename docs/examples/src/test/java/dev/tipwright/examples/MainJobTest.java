@@ -56,7 +56,7 @@ class MainJobTest {
         assertThat(Run.of(FIRST, "inch")).isEqualTo(inches);
         Run metric = Run.of(FIRST, "metric");
         assertThat(metric.code()).isEqualTo(MainJob.PLANNED);
-        assertThat(metric.out()).contains("923.9 mm").isNotEqualTo(inches.out());
+        assertThat(metric.out()).contains("924.0 mm (rounded up)").isNotEqualTo(inches.out());
     }
 
     @Test
@@ -109,6 +109,49 @@ class MainJobTest {
         Run run = Run.of("scenarios/nowhere");
         assertThat(run.code()).isEqualTo(MainJob.PROBLEMS);
         assertThat(run.err()).contains("nowhere: found no such folder");
+    }
+
+    @Test
+    void writesThePlanWhenAskedAndLeavesOtherFilesAlone() throws IOException {
+        Path output = temp.resolve("deep/down");
+        Files.createDirectories(output);
+        Files.writeString(output.resolve("mine.txt"), "mine");
+        Run run = Run.of(FIRST, "--out", output.toString());
+        assertThat(run).isEqualTo(Run.of(FIRST));
+        assertThat(output.resolve("plan.txt")).hasContent(run.out());
+        assertThat(Files.readString(output.resolve("plan.md"))).startsWith("# Plan for 6 clubs");
+        assertThat(output.resolve("mine.txt")).hasContent("mine");
+        try (Stream<Path> files = Files.list(output)) {
+            assertThat(files).hasSize(3);
+        }
+        Path fresh = temp.resolve("fresh");
+        assertThat(Run.of(FIRST, "metric", "--out", fresh.toString()).out())
+                .isEqualTo(Run.of(FIRST, "metric").out());
+        assertThat(fresh.resolve("plan.txt")).hasContent(Run.of(FIRST, "metric").out());
+    }
+
+    @Test
+    void writesNothingWhenTheInputHasProblems() throws IOException {
+        Path input = Files.createDirectory(temp.resolve("input"));
+        Scenario.named("practice-set").copiedTo(input).cell("heads.csv", "7", "mass", "2 kg");
+        Path output = temp.resolve("output");
+        assertThat(Run.of(input.toString(), "--out", output.toString()).code()).isEqualTo(MainJob.PROBLEMS);
+        assertThat(output).doesNotExist();
+    }
+
+    @Test
+    void saysWhenThePlanCannotBeWritten() throws IOException {
+        Path taken = Files.writeString(temp.resolve("taken"), "a file");
+        Run run = Run.of(FIRST, "--out", taken.toString());
+        assertThat(run.code()).isEqualTo(MainJob.PROBLEMS);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).startsWith("problem: --out: the plan could not be written");
+        assertThat(taken).hasContent("a file");
+        for (Run bad :
+                List.of(Run.of(FIRST, "--out"), Run.of("--out", "x"), Run.of(FIRST, "--out", "a", "--out", "b"))) {
+            assertThat(bad.code()).isEqualTo(MainJob.PROBLEMS);
+            assertThat(bad.err()).startsWith("expected:");
+        }
     }
 
     private List<Path> files() throws IOException {

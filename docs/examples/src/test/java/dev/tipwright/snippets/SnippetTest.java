@@ -104,7 +104,7 @@ class SnippetTest {
         api.put("ArrayList", "java.util.ArrayList");
         api.put("Samples", "dev.tipwright.doors.Samples");
         TreeSet<String> used = new TreeSet<>();
-        Matcher names = Pattern.compile("\\b[A-Z][A-Za-z]*\\b").matcher(source);
+        Matcher names = Pattern.compile("\\b[A-Z][A-Za-z0-9]*\\b").matcher(source);
         while (names.find()) {
             if (api.containsKey(names.group()) && !source.contains("import " + api.get(names.group()))) {
                 used.add("import " + api.get(names.group()) + ";\n");

@@ -12,7 +12,6 @@ import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Volume;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,8 +19,10 @@ import java.util.Optional;
  * The shape a tip must be worked down to so that it seats with a wanted clearance, and what that takes off.
  *
  * <p>The finish comes off over the whole insertion, because adhesive holds the shaft and not its paint; where the bare tip is still too
- * wide, structure comes off too: {@code f(z) = min(d(z) - 2 p(z), D(i - z) - w)}. Where readings are out of round, the tip's greatest and
- * the bore's least diameter give the shape, and mean diameters the volume.
+ * wide, structure comes off too: {@code f(z) = min(d(z) - 2 p(z), D(i - z) - w)}. Each place of the tip must also pass all of the bore
+ * above where it comes to lie, so {@code D} is the least diameter from the mouth down to there: in a barrelled bore the tip keeps the
+ * width of the mouth. Where readings are out of round, the tip's greatest and the bore's least diameter give the shape, and mean
+ * diameters the volume. The shape is rounded to the nanometre in place and diameter.
  *
  * <p>Stiffness left is the second moment of the worked section over that of the bare one, {@code (f^4 - b^4) / (s^4 - b^4)} with bare
  * outside {@code s} and inside {@code b}; for a round tube the polar moment keeps the same share. Whether a tip may be tapered at
@@ -95,6 +96,7 @@ public record MaterialRemoval(
      * @param insertion how far ({@code i}); above zero, at most the depth of the bore and what was read of the tip
      * @param clearance wanted clearance on the diameter ({@code w}); zero or more, less than the bore is wide
      * @return finished shape, stock, volumes, mass, wall and stiffness left
+     * @throws IllegalArgumentException if an argument is out of its range, or the finish is as thick as the tip
      */
     public static MaterialRemoval of(TipSection tip, Bore bore, Length insertion, Length clearance) {
         Require.given("tip", tip);
@@ -105,11 +107,13 @@ public record MaterialRemoval(
                 Length.ofNanometres(1),
                 bore.depth().min(tip.outside().length()));
         Require.notNegative("clearance", clearance);
+        tip.checkFinish();
         double length = insertion.millimetres();
         Polyline finish = tip.finishOver(length);
         Polyline room = Polyline.of(bore.profile(), Polyline.Diameter.LEAST)
                 .between(0, length)
                 .mirrored(length)
+                .leastAhead()
                 .plus(-clearance.millimetres());
         Require.that(
                 room.value(room.least()) > 0,
@@ -124,7 +128,7 @@ public record MaterialRemoval(
         Optional<SectionLeft> left = tip.wall().known().map(wall -> SectionLeft.of(tip, wall, bare, finished, length));
         double stockAtEnd = widest.value(0) - finished.value(0);
         return new MaterialRemoval(
-                stations(finished),
+                Rounded.stations(finished, finished),
                 Length.ofMillimetres(stockAtEnd),
                 Length.ofMillimetres(stockAtEnd - 2 * finish.value(0)),
                 Volume.ofCubicMillimetres(stock.finish().volume()),
@@ -134,19 +138,6 @@ public record MaterialRemoval(
                 left.map(SectionLeft::leastWallAt).orElse(Length.ZERO),
                 left.map(SectionLeft::leastStiffness),
                 left.map(SectionLeft::stiffnessAtMouth));
-    }
-
-    /** The shape as a person is to make it: whole nanometres, and no two stations closer than one. */
-    private static List<Station> stations(Polyline finished) {
-        List<Station> stations = new ArrayList<>();
-        for (int i = 0; i < finished.size(); i++) {
-            Station next = Station.of(Length.ofMillimetres(finished.at(i)), Length.ofMillimetres(finished.value(i)));
-            int count = stations.size();
-            if (count < 2 || !stations.get(count - 2).at().equals(next.at())) {
-                stations.add(next);
-            }
-        }
-        return stations;
     }
 
     private static Optional<Mass> mass(TipSection tip, TipStock stock) {

@@ -8,10 +8,7 @@ import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * A tip as it stands: its outside, its finish and its wall.
@@ -77,23 +74,34 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
     }
 
     /**
+     * The least diameter under the finish, over all that was read of the outside.
+     *
+     * @return diameter less twice the finish where that is least; not above zero if the finish was read too thick to be true
+     */
+    public Length leastBare() {
+        double length = outside.length().millimetres();
+        Polyline bare = outsideOver(length, Polyline.Diameter.LEAST).plus(finishOver(length), -2);
+        return Length.ofMillimetres(bare.value(bare.least()));
+    }
+
+    /**
      * The outside with the finish off.
      *
      * @return diameter less twice the finish, up from the end of the tip; the stations of the outside and those of the finish
+     * @throws IllegalArgumentException if the finish is as thick as the tip
      */
     public DiameterProfile stripped() {
+        checkFinish();
         double length = outside.length().millimetres();
         Polyline finish = finishOver(length);
         Polyline least = outsideOver(length, Polyline.Diameter.LEAST).plus(finish, -2);
         Polyline greatest = outsideOver(length, Polyline.Diameter.GREATEST).plus(finish, -2);
-        List<Station> bare = new ArrayList<>();
-        for (int i = 0; i < least.size(); i++) {
-            bare.add(new Station(
-                    Length.ofMillimetres(least.at(i)),
-                    Length.ofMillimetres(least.value(i)),
-                    Length.ofMillimetres(greatest.value(i))));
-        }
-        return DiameterProfile.of(bare);
+        return DiameterProfile.of(Rounded.stations(least, greatest));
+    }
+
+    void checkFinish() {
+        Length bare = leastBare();
+        Require.that(bare.nanometres() > 0, "finish", "must leave some of the tip under it", bare);
     }
 
     Polyline outsideOver(double length, Polyline.Diameter which) {

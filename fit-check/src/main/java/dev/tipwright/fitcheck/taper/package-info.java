@@ -4,5 +4,7 @@
  * <pre>
  *   f(z) = min(d(z) - 2 p(z), D(i - z) - w)          stock e(z) = d(z) - f(z), on the diameter
  * </pre>
+ *
+ * {@code D} is the least diameter of the bore from its mouth down to there, for the tip has to pass it on its way in.
  */
 package dev.tipwright.fitcheck.taper;

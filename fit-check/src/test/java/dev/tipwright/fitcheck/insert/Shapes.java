@@ -36,7 +36,7 @@ public final class Shapes {
     /** A handful of nanometres long and wide. */
     public static Arbitrary<Pair> lattice() {
         return pairs(
-                Arbitraries.integers().between(0, 6), Arbitraries.integers().between(1, 9), 2);
+                Arbitraries.integers().between(0, 6), 1, Arbitraries.integers().between(1, 9), 2);
     }
 
     /** Stations up to 15 mm apart, diameters from 9 to 9.6 mm. */
@@ -44,10 +44,19 @@ public final class Shapes {
         Arbitrary<Integer> gaps = Arbitraries.frequencyOf(
                 Tuple.of(1, Arbitraries.just(0)),
                 Tuple.of(5, Arbitraries.integers().between(1, 15_000_000)));
-        return pairs(gaps, Arbitraries.integers().between(9_000_000, 9_600_000), 30_000);
+        return pairs(gaps, 1, Arbitraries.integers().between(9_000_000, 9_600_000), 30_000);
     }
 
-    private static Arbitrary<Pair> pairs(Arbitrary<Integer> gaps, Arbitrary<Integer> diameters, int outOfRound) {
+    /** As a bench has them: steps, but no slope steeper than six to one, so that a nanometre of place is worth few of diameter. */
+    public static Arbitrary<Pair> gentle() {
+        Arbitrary<Integer> gaps = Arbitraries.frequencyOf(
+                Tuple.of(1, Arbitraries.just(0)),
+                Tuple.of(5, Arbitraries.integers().between(100_000, 15_000_000)));
+        return pairs(gaps, 100_000, Arbitraries.integers().between(9_000_000, 9_600_000), 30_000);
+    }
+
+    private static Arbitrary<Pair> pairs(
+            Arbitrary<Integer> gaps, int least, Arbitrary<Integer> diameters, int outOfRound) {
         Arbitrary<Integer> ovality = Arbitraries.frequencyOf(
                 Tuple.of(2, Arbitraries.just(0)),
                 Tuple.of(1, Arbitraries.integers().between(0, outOfRound)));
@@ -62,18 +71,18 @@ public final class Shapes {
                 .as(Tuple::of);
         return Combinators.combine(knots, cuts, knots, cuts)
                 .as((up, upCuts, down, downCuts) -> new Pair(
-                        profile(up, upCuts, false),
-                        new Bore(profile(down, downCuts, true), BoreEnd.FLAT, BoreReading.AT_STATIONS)));
+                        profile(up, upCuts, least, false),
+                        new Bore(profile(down, downCuts, least, true), BoreEnd.FLAT, BoreReading.AT_STATIONS)));
     }
 
     /** Cuts are in hundredths of the length; a bore's stations are moved so that its domain starts at 0. */
-    private static DiameterProfile profile(List<Knot> knots, Tuple2<Integer, Integer> cuts, boolean fromZero) {
+    private static DiameterProfile profile(
+            List<Knot> knots, Tuple2<Integer, Integer> cuts, int least, boolean fromZero) {
         long[] at = new long[knots.size()];
         for (int i = 1; i < at.length; i++) {
             boolean third = i > 1 && at[i - 1] == at[i - 2];
-            long gap = knots.get(i).gap() == 0 && (third || at.length == 2)
-                    ? 1
-                    : knots.get(i).gap();
+            int wanted = knots.get(i).gap();
+            long gap = wanted == 0 && (third || at.length == 2) ? least : wanted;
             at[i] = at[i - 1] + gap;
         }
         long length = at[at.length - 1];

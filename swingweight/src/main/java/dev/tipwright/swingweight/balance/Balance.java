@@ -37,7 +37,7 @@ public record Balance(List<BalancePart> parts) {
 
     /**
      * The balance of a seated build: grip, shaft as cut, head, what was taken off the tip, and everything attached. A head whose
-     * centre of mass is not known is taken to have it near the ground, see {@link HeadCentreRule}.
+     * centre of mass is not known is taken to have it near the ground, see {@link dev.tipwright.core.part.HeadCentreRule}.
      *
      * @param build parts and work
      * @return the balance

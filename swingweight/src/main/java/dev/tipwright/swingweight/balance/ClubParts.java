@@ -7,6 +7,7 @@ import dev.tipwright.core.part.Attachment;
 import dev.tipwright.core.part.Grip;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
+import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.Place;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Inertia;

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.part.Anchor;
+import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.HeadMass;
 import dev.tipwright.core.part.OtherMass;
 import dev.tipwright.core.part.Place;

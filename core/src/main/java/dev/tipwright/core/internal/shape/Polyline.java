@@ -23,6 +23,8 @@ public final class Polyline {
         GREATEST
     }
 
+    private static final double NANOMETRES = 1e6;
+
     private final double[] at;
     private final double[] value;
 
@@ -93,12 +95,11 @@ public final class Polyline {
      */
     public static Polyline of(ThicknessProfile thickness, Length from, double length) {
         List<ThicknessProfile.Knot> knots = thickness.knots();
-        double start = from.millimetres();
         int n = knots.size();
         double[] at = new double[n + 2];
         double[] value = new double[n + 2];
         for (int i = 0; i < n; i++) {
-            at[i + 1] = knots.get(i).at().millimetres() - start;
+            at[i + 1] = knots.get(i).at().minus(from).millimetres();
             value[i + 1] = knots.get(i).thickness().millimetres();
         }
         at[0] = Math.min(0, at[1]);
@@ -250,7 +251,9 @@ public final class Polyline {
     }
 
     /**
-     * Seen from the other end: the value at {@code x} goes to {@code about - x}.
+     * Seen from the other end: the value at {@code x} goes to {@code about - x}, to the nearest nanometre. A station is a whole
+     * number of them, so it meets a station of another profile to the last bit: off by one, two steps at one place would leave a
+     * sliver between them.
      *
      * @param about the sum of old and new place
      * @return the mirrored polyline
@@ -260,10 +263,34 @@ public final class Polyline {
         double[] places = new double[n];
         double[] values = new double[n];
         for (int i = 0; i < n; i++) {
-            places[i] = about - at[n - 1 - i];
+            places[i] = Math.rint((about - at[n - 1 - i]) * NANOMETRES) / NANOMETRES;
             values[i] = value[n - 1 - i];
         }
         return new Polyline(places, values);
+    }
+
+    /**
+     * The least value from each place on: how wide a thing may be there that went in past all that lies beyond.
+     *
+     * @return the never falling polyline, with a knot where this one rises past the least that lies beyond
+     */
+    public Polyline leastAhead() {
+        int n = at.length;
+        double[] places = new double[2 * n];
+        double[] values = new double[2 * n];
+        double least = value[n - 1];
+        int first = 2 * n;
+        for (int i = n - 1; i >= 0; i--) {
+            if (value[i] < least && value[i + 1] > least && at[i] < at[i + 1]) {
+                double part = (least - value[i]) / (value[i + 1] - value[i]);
+                places[--first] = at[i] + part * (at[i + 1] - at[i]);
+                values[first] = least;
+            }
+            least = Math.min(least, value[i]);
+            places[--first] = at[i];
+            values[first] = least;
+        }
+        return new Polyline(Arrays.copyOfRange(places, first, 2 * n), Arrays.copyOfRange(values, first, 2 * n));
     }
 
     /**
@@ -302,27 +329,32 @@ public final class Polyline {
     }
 
     /**
-     * The volume of revolution, its first and its second moment about the place 0, the value being a diameter: per segment
-     * the frustum {@code pi h (D^2 + D d + d^2) / 12} and its like.
+     * The greater of two on the same places, with a knot where they cross.
      *
-     * @return volume and moments
+     * @param other a polyline with the same ends
+     * @return the upper envelope
+     */
+    public Polyline max(Polyline other) {
+        return new Pairing(this, other).greatest();
+    }
+
+    /**
+     * The solid of revolution, the value being a diameter.
+     *
+     * @return volume and moments about the place 0
      */
     public Solid solid() {
-        double volume = 0;
-        double first = 0;
-        double second = 0;
-        for (int i = 1; i < at.length; i++) {
-            double h = at[i] - at[i - 1];
-            double a = value[i - 1];
-            double b = value[i];
-            double z = at[i - 1];
-            double squares = h * (a * a + a * b + b * b) / 3;
-            double outward = h * h * (a * a + 2 * a * b + 3 * b * b) / 12;
-            volume += squares;
-            first += z * squares + outward;
-            second += z * z * squares + 2 * z * outward + h * h * h * (a * a + 3 * a * b + 6 * b * b) / 30;
-        }
-        return new Solid(Math.PI / 4 * volume, Math.PI / 4 * first, Math.PI / 4 * second);
+        return around(constant(0, from(), to()));
+    }
+
+    /**
+     * What lies between this one and another inside it, both taken as diameters and turned about the axis.
+     *
+     * @param inner a polyline with the same ends, nowhere above this one
+     * @return volume and moments about the place 0
+     */
+    public Solid around(Polyline inner) {
+        return new Pairing(this, inner).between();
     }
 
     /**

@@ -7,15 +7,4 @@ package dev.tipwright.core.internal.shape;
  * @param first moment in mm4
  * @param second moment in mm5
  */
-public record Solid(double volume, double first, double second) {
-
-    /**
-     * What is left of this one without another inside it.
-     *
-     * @param other the solid taken out
-     * @return the difference
-     */
-    public Solid minus(Solid other) {
-        return new Solid(volume - other.volume, first - other.first, second - other.second);
-    }
-}
+public record Solid(double volume, double first, double second) {}

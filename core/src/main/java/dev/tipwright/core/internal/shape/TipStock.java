@@ -17,8 +17,6 @@ public record TipStock(Solid finish, Solid structure) {
      * @return finish and structure that come off
      */
     public static TipStock between(Polyline outside, Polyline bare, Polyline after) {
-        Solid structure = bare.solid().minus(after.min(bare).solid());
-        Solid finish = outside.solid().minus(after.solid()).minus(structure);
-        return new TipStock(finish, structure);
+        return new TipStock(outside.around(bare.max(after)), bare.around(bare.min(after)));
     }
 }

@@ -19,4 +19,14 @@ public final class Decimals {
         BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(places).toPlainString() : rounded.toPlainString();
     }
+
+    /**
+     * A number with all its digits and no exponent.
+     *
+     * @param value finite
+     * @return the shortest decimal that is this number
+     */
+    public static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
 }

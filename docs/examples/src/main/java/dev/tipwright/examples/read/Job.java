@@ -6,9 +6,11 @@ import dev.tipwright.core.length.LengthPlan;
 import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.trim.TrimChart;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A job as it comes to the bench: clubs with no work on them yet, and what is wanted of them.
@@ -48,6 +50,15 @@ public record Job(
         charts = List.copyOf(charts);
         tipWeights = List.copyOf(tipWeights);
         instruments = List.copyOf(instruments);
+    }
+
+    /**
+     * What the instruments are used for, so that the plan can say how sure its numbers are.
+     *
+     * @return the bench; empty if no instrument is named
+     */
+    public Optional<BenchUncertainty> bench() {
+        return Bench.of(instruments);
     }
 
     /**

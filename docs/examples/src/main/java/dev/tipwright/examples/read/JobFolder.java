@@ -5,6 +5,7 @@ import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.trim.TrimChart;
+import dev.tipwright.core.uncertainty.BenchInput;
 import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
 import java.nio.file.Files;
@@ -125,10 +126,22 @@ public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem>
 
     private static List<Instrument> instruments(Sheet sheet) {
         Shelf<Instrument> shelf = new Shelf<>(sheet);
+        Set<BenchInput> taken = new HashSet<>();
         for (Row row : sheet.rows()) {
-            shelf.put(row, "instrument", instrument(row, row.label("instrument"), row.label("measures")));
+            Optional<Instrument> instrument = instrument(row, row.label("instrument"), row.label("measures"));
+            instrument.ifPresent(one -> uses(row, one, taken));
+            shelf.put(row, "instrument", row.sound() ? instrument : Optional.empty());
         }
         return shelf.all();
+    }
+
+    private static void uses(Row row, Instrument instrument, Set<BenchInput> taken) {
+        row.require(Bench.unknown(instrument.measures()).isEmpty(), "measures", "of " + Bench.known());
+        for (BenchInput use : Bench.uses(instrument)) {
+            row.require(use.unit().equals(Bench.unit(instrument)), "standard uncertainty", "one in " + use.unit());
+            row.require(taken.add(use), "measures", "each thing measured with one instrument");
+        }
+        row.require(Bench.sensible(instrument), "standard uncertainty", "0, or at least 0.0001 mm or 0.0001 g");
     }
 
     /** A scale is told by the unit of its uncertainty. */

@@ -1,9 +1,7 @@
-package dev.tipwright.swingweight.balance;
+package dev.tipwright.core.part;
 
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.part.Head;
-import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.quantity.Length;
 
 /**
@@ -16,6 +14,9 @@ public final class HeadCentreRule {
     /** The source of the assumption. */
     public static final Source SOURCE =
             Source.assumption("centre of mass taken at 19/20 of hosel mouth to ground; not measured");
+
+    /** How far off the assumption may be, as a standard uncertainty; an assumption too. */
+    public static final Length STANDARD_UNCERTAINTY = Length.ofThousandths(100);
 
     private HeadCentreRule() {}
 
