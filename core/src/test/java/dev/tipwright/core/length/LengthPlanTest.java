@@ -104,7 +104,7 @@ class LengthPlanTest {
                 .extracting(LengthTarget::length)
                 .containsExactly(SampleClub.mm(1008), SampleClub.mm(993), SampleClub.mm(978));
         assertThat(set.working().lines()).hasSize(3);
-        assertThat(set.working().text(Units.METRIC)).contains("1008.0 mm");
+        assertThat(set.working().text(Units.METRIC)).contains("1008.00 mm");
         // Every club of it can be cut, the limiting one with nothing off its butt, and none of a set a nanometre
         // longer.
         for (Build build : three().builds()) {
