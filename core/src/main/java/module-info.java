@@ -6,8 +6,8 @@ module dev.tipwright.core {
     exports dev.tipwright.core.club;
     exports dev.tipwright.core.cut;
     exports dev.tipwright.core.evidence;
-    exports dev.tipwright.core.grip;
     exports dev.tipwright.core.flex;
+    exports dev.tipwright.core.grip;
     exports dev.tipwright.core.length;
     exports dev.tipwright.core.mass;
     exports dev.tipwright.core.match;

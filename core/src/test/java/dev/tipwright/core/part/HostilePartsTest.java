@@ -157,13 +157,12 @@ class HostilePartsTest {
                         "knots must start at the raw tip, 0, was 25.4 mm",
                         () -> new StiffnessShape.AtStations(List.of(high, high))),
                 bad(
-                        "knots must be at most two at one place",
-                        () -> new StiffnessShape.AtStations(List.of(low, high, high, high))),
+                        "knots must be in order of their place, was 0 mm",
+                        () -> new StiffnessShape.AtStations(List.of(low, high, low))),
                 bad(
-                        "knots must be in order of their place",
-                        () -> new StiffnessShape.AtStations(
-                                List.of(low, new StiffnessShape.Knot(len("2 in"), soft), high))),
-                bad("knots must span some length", () -> new StiffnessShape.AtStations(List.of(low, low))),
+                        "knots must be at most two at one place, was three at 25.4 mm",
+                        () -> new StiffnessShape.AtStations(List.of(low, high, high, high))),
+                bad("knots must span some length, was [", () -> new StiffnessShape.AtStations(List.of(low, low))),
                 bad(
                         "stiffness must be above zero, was 0.0 N m2",
                         () -> new StiffnessShape.Knot(ZERO, BendingStiffness.ZERO)),

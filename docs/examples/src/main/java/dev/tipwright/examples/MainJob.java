@@ -11,7 +11,6 @@ import dev.tipwright.core.match.ShaftMatcher;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
-import dev.tipwright.core.plan.PlanText;
 import dev.tipwright.core.plan.SetReview;
 import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.quantity.Units;
@@ -28,7 +27,6 @@ import dev.tipwright.swingweight.SwingWeightStep;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -46,8 +44,9 @@ import java.util.Optional;
  *   2   the input has problems: all of them are on standard error, and there is no plan
  * </pre>
  *
- * <p>With {@code --out} the plan is also written to {@code plan.txt} and {@code plan.md} in the folder OUTPUT, which is made if it is not
- * there. Other files in it are left alone, and nothing is written if the input has problems.
+ * <p>With {@code --out} the plan is also written to {@code plan.txt}, {@code plan.md} and {@code plan.json} in the folder OUTPUT, which is
+ * made if it is not there, with a drawing of each finished tip in its bore beside them. Other files in it are left alone, and nothing is
+ * written if the input has problems.
  */
 public final class MainJob {
     /** The plan is printed. What the plan itself advises against is said in its findings. */
@@ -100,20 +99,11 @@ public final class MainJob {
             return PROBLEMS;
         }
         Job job = input.job().get();
-        JobPlan plan = plan(job);
-        Units units = arguments.units();
-        String page = job.bench()
-                .map(bench -> PlanText.plain(plan, units, bench))
-                .orElseGet(() -> PlanText.plain(plan, units));
+        PlanFiles files = new PlanFiles(plan(job), arguments.units(), job.bench());
         if (arguments.output().isPresent()) {
-            String markdown = job.bench()
-                    .map(bench -> PlanText.markdown(plan, units, bench))
-                    .orElseGet(() -> PlanText.markdown(plan, units));
-            Path folder = Files.createDirectories(Path.of(arguments.output().get()));
-            Files.writeString(folder.resolve("plan.txt"), page);
-            Files.writeString(folder.resolve("plan.md"), markdown);
+            files.writeTo(Path.of(arguments.output().get()));
         }
-        out.print(page);
+        out.print(files.page());
         return PLANNED;
     }
 
