@@ -7,15 +7,16 @@ import dev.tipwright.core.plan.ClubFinding;
 import dev.tipwright.core.plan.ClubPlan;
 import dev.tipwright.core.plan.SetReview;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.BenchInput;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.core.uncertainty.Budget;
 import dev.tipwright.core.uncertainty.Interval;
-import dev.tipwright.core.uncertainty.Linearity;
 import dev.tipwright.core.uncertainty.LinearityCheck;
 import dev.tipwright.core.uncertainty.Measurand;
 import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.core.uncertainty.MonteCarlo;
 import dev.tipwright.core.uncertainty.MonteCarloResult;
+import dev.tipwright.core.uncertainty.UncertainClub;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,14 @@ public final class FitDoubt implements SetReview {
 
     /** How far first order and trials may be apart, as a part of the larger; an assumption of this library. */
     public static final double TOLERANCE = 0.1;
+
+    /** All that moves a first contact: the bore and the tip as it is. */
+    static final BenchInput[] OF_CONTACT = {
+        BenchInput.BORE_DIAMETER, BenchInput.BORE_DEPTH, BenchInput.TIP_DIAMETER, BenchInput.FINISH, BenchInput.CUTS
+    };
+
+    /** All that moves the clearance of a finished tip: the bore, and how the tip is finished. */
+    static final BenchInput[] OF_CLEARANCE = {BenchInput.BORE_DIAMETER, BenchInput.BORE_DEPTH, BenchInput.FINISHED_TIP};
 
     /** Enough to know a standard uncertainty to about three per cent, well inside the tolerance. */
     private static final MonteCarlo TRIALS = MonteCarlo.of(500, 1);
@@ -54,15 +63,20 @@ public final class FitDoubt implements SetReview {
         List<ClubFinding> found = new ArrayList<>();
         for (ClubPlan club : Require.<ClubPlan>list("clubs", clubs)) {
             club.find(TipFit.class).ifPresent(fit -> {
+                UncertainClub all = UncertainClub.of(club.after(), bench);
+                Optional<UncertainClub> contact = some(club, OF_CONTACT);
+                Optional<UncertainClub> clearance = some(club, OF_CLEARANCE);
                 List<Finding> findings = new ArrayList<>();
                 for (Measure measure : fit.measures()) {
                     switch (measure.symbol()) {
-                        case "i0", "i1", "c" -> straight(measure, club).ifPresent(findings::add);
+                        case "i0", "i1" ->
+                            contact.flatMap(some -> straight(measure, some)).ifPresent(findings::add);
+                        case "c" ->
+                            clearance.flatMap(some -> straight(measure, some)).ifPresent(findings::add);
                         case "i" ->
-                            limit(measure, club, target.leastInsertion().known())
-                                    .ifPresent(findings::add);
+                            limit(measure, all, target.leastInsertion().known()).ifPresent(findings::add);
                         case "t" ->
-                            limit(measure, club, target.leastWall().known()).ifPresent(findings::add);
+                            limit(measure, all, target.leastWall().known()).ifPresent(findings::add);
                         default -> {}
                     }
                 }
@@ -72,8 +86,12 @@ public final class FitDoubt implements SetReview {
         return found;
     }
 
-    private Optional<Finding> limit(Measure measure, ClubPlan club, Optional<Length> least) {
-        Optional<Budget> budget = measure.budget(club.after(), bench);
+    private Optional<UncertainClub> some(ClubPlan club, BenchInput... uses) {
+        return bench.only(uses).map(left -> UncertainClub.of(club.after(), left));
+    }
+
+    private Optional<Finding> limit(Measure measure, UncertainClub club, Optional<Length> least) {
+        Optional<Budget> budget = club.budget(measure);
         if (budget.isEmpty() || least.isEmpty()) {
             return Optional.empty();
         }
@@ -89,9 +107,9 @@ public final class FitDoubt implements SetReview {
                         measure.expanded(budget.get())));
     }
 
-    private Optional<Finding> straight(Measure measure, ClubPlan club) {
+    private Optional<Finding> straight(Measure measure, UncertainClub club) {
         try {
-            return parting(measure, measure.measurand(club.after(), bench));
+            return parting(measure, club.measurand(measure));
         } catch (IllegalArgumentException | ArithmeticException notBuilt) {
             // A club two standard uncertainties away cannot be built; what stops it has a finding of its own.
             return Optional.empty();
@@ -99,8 +117,8 @@ public final class FitDoubt implements SetReview {
     }
 
     private static Optional<Finding> parting(Measure measure, Measurand measurand) {
-        LinearityCheck check = LinearityCheck.of(measurand, TOLERANCE);
-        if (check.verdict() == Linearity.STRAIGHT) {
+        Optional<String> stray = LinearityCheck.straysWith(measurand, TOLERANCE);
+        if (stray.isEmpty()) {
             return Optional.empty();
         }
         Budget budget = Budget.of(measurand);
@@ -115,7 +133,7 @@ public final class FitDoubt implements SetReview {
                 FitCode.FIRST_ORDER_MISLEADS,
                 Term.of("what", "of which number", measure.meaning()),
                 measure.term("v", measure.meaning(), budget.value()),
-                Term.of("input", "what it bends or jumps with", check.worstInput()),
+                Term.of("input", "what it bends or jumps with", stray.get()),
                 measure.expanded(budget),
                 measure.term("low", "lower end of 95 % of the trials", interval.low()),
                 measure.term("high", "upper end of 95 % of the trials", interval.high())));

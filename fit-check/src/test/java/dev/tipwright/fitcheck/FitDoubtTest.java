@@ -12,13 +12,17 @@ import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.plan.ClubFinding;
+import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.uncertainty.BenchInput;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.core.uncertainty.Instrument;
+import dev.tipwright.core.uncertainty.Measure;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -80,6 +84,38 @@ class FitDoubtTest {
     void aClubThatCannotBeNudgedIsLeftToItsOwnFindings() {
         Build build = Clubs.withSection(section(cylinder(373.5), 186.6, 190));
         assertThat(doubts(build, Clubs.TARGET, BenchInput.FINISH, 0.5)).isEmpty();
+    }
+
+    /** A bench of everything knows a contact or a clearance no better and no worse than one of what is looked at. */
+    @Test
+    void nothingElseMovesAContactOrAClearance() {
+        JobPlan plan = JobPlanner.of(TipFitStep.with(Clubs.TARGET))
+                .plan(ClubSet.of(Clubs.withSection(section(cylinder(361), 2, 90))));
+        BenchUncertainty all = BenchUncertainty.of(
+                BenchUncertainty.Tool.of(
+                        Instrument.ofStandard("anything", "mm", 0.01, 0),
+                        Arrays.stream(BenchInput.values())
+                                .filter(use -> use.unit().equals("mm"))
+                                .toArray(BenchInput[]::new)),
+                BenchUncertainty.Tool.of(Instrument.ofStandard("scale", "g", 0.1, 0), BenchInput.MASS));
+        int compared = 0;
+        for (Measure measure : plan.clubs().get(0).report(TipFit.class).measures()) {
+            Optional<BenchInput[]> uses = switch (measure.symbol()) {
+                case "i0", "i1" -> Optional.of(FitDoubt.OF_CONTACT);
+                case "c" -> Optional.of(FitDoubt.OF_CLEARANCE);
+                default -> Optional.empty();
+            };
+            if (uses.isPresent()) {
+                Build build = plan.clubs().get(0).after();
+                double some = measure.budget(build, all.only(uses.get()).orElseThrow())
+                        .orElseThrow()
+                        .standardUncertainty();
+                double every = measure.budget(build, all).orElseThrow().standardUncertainty();
+                assertThat(every).as(measure.meaning()).isPositive().isEqualTo(some);
+                compared++;
+            }
+        }
+        assertThat(compared).isEqualTo(3);
     }
 
     private static Length micrometres(double under) {

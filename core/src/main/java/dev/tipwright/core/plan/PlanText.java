@@ -17,6 +17,7 @@ import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.core.uncertainty.Budget;
 import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.core.uncertainty.UncertainClub;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -231,8 +232,12 @@ public final class PlanText {
                 bench.isPresent()
                         ? List.of("number", "", unitNames(units), "uncertainty", "most of it from")
                         : List.of("number", "", unitNames(units), unitNames(other())));
+        Optional<UncertainClub> uncertain = bench.map(known -> UncertainClub.of(club.after(), known));
+        List<Measure> measures = club.reports().stream()
+                .flatMap(report -> report.measures().stream())
+                .toList();
         for (Term term : headlines(club)) {
-            rows.add(bench.map(known -> sure(club, term, known)).orElseGet(() -> inBoth(term)));
+            rows.add(uncertain.map(known -> sure(measures, term, known)).orElseGet(() -> inBoth(term)));
         }
         if (rows.size() > 1) {
             page.heading(3, "Numbers");
@@ -254,13 +259,12 @@ public final class PlanText {
         return List.of(term.meaning(), term.symbol(), first, second.equals(first) ? "" : second);
     }
 
-    private List<String> sure(ClubPlan club, Term term, BenchUncertainty known) {
-        Optional<Measure> measure = club.reports().stream()
-                .flatMap(report -> report.measures().stream())
+    private List<String> sure(List<Measure> measures, Term term, UncertainClub known) {
+        Optional<Measure> measure = measures.stream()
                 .filter(one ->
                         one.symbol().equals(term.symbol()) && one.meaning().equals(term.meaning()))
                 .findFirst();
-        Optional<Budget> budget = measure.flatMap(one -> one.budget(club.after(), known));
+        Optional<Budget> budget = measure.flatMap(known::budget);
         return List.of(
                 term.meaning(),
                 term.symbol(),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The instruments of a bench and what each is used for: from this the uncertain inputs of any club follow.
@@ -118,16 +119,33 @@ public record BenchUncertainty(List<Tool> tools) {
      */
     public BenchUncertainty without(BenchInput... known) {
         List<BenchInput> gone = Require.all("known", known);
+        List<Tool> left = keeping(use -> !gone.contains(use));
+        Require.that(!left.isEmpty(), "known", "must leave a use of one instrument", gone);
+        return new BenchUncertainty(left);
+    }
+
+    /**
+     * This bench with some of its uses alone: for a number that comes from these only, the budget is the same and
+     * sooner worked out.
+     *
+     * @param wanted the uses to keep
+     * @return the bench with these uses; empty where it has none of them
+     */
+    public Optional<BenchUncertainty> only(BenchInput... wanted) {
+        List<BenchInput> kept = Require.all("wanted", wanted);
+        List<Tool> left = keeping(kept::contains);
+        return left.isEmpty() ? Optional.empty() : Optional.of(new BenchUncertainty(left));
+    }
+
+    private List<Tool> keeping(Predicate<BenchInput> wanted) {
         List<Tool> left = new ArrayList<>();
         for (Tool tool : tools) {
-            List<BenchInput> uses =
-                    tool.uses().stream().filter(use -> !gone.contains(use)).toList();
+            List<BenchInput> uses = tool.uses().stream().filter(wanted).toList();
             if (!uses.isEmpty()) {
                 left.add(new Tool(tool.instrument(), uses));
             }
         }
-        Require.that(!left.isEmpty(), "known", "must leave a use of one instrument", gone);
-        return new BenchUncertainty(left);
+        return left;
     }
 
     /**

@@ -39,12 +39,10 @@ public final class Budget {
     }
 
     private static List<Contribution> lines(Measurand measurand, FirstOrder first, double combined) {
+        double[] shares = first.shares(combined);
         return IntStream.range(0, measurand.inputs().size())
                 .mapToObj(i -> new Contribution(
-                        measurand.inputs().at(i),
-                        first.sensitivity(i),
-                        first.contribution(i),
-                        first.share(i, combined)))
+                        measurand.inputs().at(i), first.sensitivity(i), first.contribution(i), shares[i]))
                 .sorted(largestFirst())
                 .toList();
     }

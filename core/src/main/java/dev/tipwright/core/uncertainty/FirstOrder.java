@@ -17,6 +17,7 @@ final class FirstOrder {
     private static final double LEAST_STEP = 0x1p-30;
 
     private final Measurand measurand;
+    private final double[] estimates;
     private final double value;
     private final double[] sensitivity;
     private final double[] contribution;
@@ -24,7 +25,8 @@ final class FirstOrder {
     private FirstOrder(Measurand measurand) {
         int n = measurand.inputs().size();
         this.measurand = measurand;
-        this.value = measurand.at(measurand.inputs().estimates()) + 0.0;
+        this.estimates = measurand.inputs().estimates();
+        this.value = measurand.at(estimates.clone()) + 0.0;
         this.sensitivity = new double[n];
         this.contribution = new double[n];
         for (int i = 0; i < n; i++) {
@@ -51,7 +53,7 @@ final class FirstOrder {
     }
 
     private double moved(int i, double x) {
-        double[] values = measurand.inputs().estimates();
+        double[] values = estimates.clone();
         values[i] = x;
         return measurand.at(values);
     }
@@ -77,17 +79,23 @@ final class FirstOrder {
     }
 
     /**
-     * The part of the joint variance that goes with one input, half of each covariance included; all parts add up to 1.
+     * The part of the joint variance that goes with each input, half of each covariance included; all parts add up to 1.
      */
-    double share(int i, double combined) {
+    double[] shares(double combined) {
+        double[] shares = new double[contribution.length];
         if (combined == 0) {
-            return 0;
+            return shares;
         }
         double[] scaled = new double[contribution.length];
         for (int j = 0; j < scaled.length; j++) {
             scaled[j] = contribution[j] / combined;
         }
-        return Check.result("share", scaled[i] * measurand.inputs().groupOf(i).projected(i, scaled));
+        for (CorrelatedGroup group : measurand.inputs().groups()) {
+            for (int i : group.members()) {
+                shares[i] = Check.result("share", scaled[i] * group.projected(i, scaled));
+            }
+        }
+        return shares;
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.tipwright.core.uncertainty;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Whether a first-order budget is good enough, with the numbers it is judged by. Two questions are asked.
@@ -93,6 +94,25 @@ public record LinearityCheck(
                 worst.slopeBelow(),
                 worst.slopeAbove(),
                 worst.jump());
+    }
+
+    /**
+     * A quick look for what {@link #of} finds out thoroughly: the model one and two standard uncertainties below and
+     * above along each input, and as far along all of them together, each moved in proportion to what it contributes.
+     * A model that is straight there but not between is taken for straight.
+     *
+     * @param measurand the measurand
+     * @param tolerance how far it may stray from first order, as a share of what the model does within two standard
+     *     uncertainties; from 0 to 1
+     * @return the input along which the model strays most, the one that contributes most if it strays only when all
+     *     move together; empty where it strays nowhere by more than the tolerance
+     * @throws IllegalArgumentException if the tolerance is outside its range or the model gives a value that is not
+     *     finite
+     */
+    public static Optional<String> straysWith(Measurand measurand, double tolerance) {
+        Objects.requireNonNull(measurand, "measurand");
+        Check.share("tolerance", tolerance);
+        return new Screen(measurand).straysWith(tolerance);
     }
 
     private static Line worstLine(Measurand measurand, FirstOrder first, double tolerance) {

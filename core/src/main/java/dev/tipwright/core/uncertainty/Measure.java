@@ -7,7 +7,6 @@ import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Units;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -119,28 +118,11 @@ public record Measure(String symbol, String meaning, Kind kind, ToDoubleFunction
      * @return the measurand
      */
     public Measurand measurand(Build build, BenchUncertainty bench) {
-        Require.given("build", build);
-        List<BuildInput> inputs = Require.given("bench", bench).inputs(build);
-        Nudge[] nudges = inputs.stream().map(BuildInput::nudge).toArray(Nudge[]::new);
-        return Measurand.of(
-                meaning,
-                kind.unit(),
-                Inputs.of(inputs.stream().map(BuildInput::input).toList()),
-                deltas -> value.applyAsDouble(nudged(build, nudges, deltas)));
-    }
-
-    private static Build nudged(Build build, Nudge[] nudges, double[] deltas) {
-        Build moved = build;
-        for (int i = 0; i < nudges.length; i++) {
-            if (deltas[i] != 0) {
-                moved = nudges[i].by(moved, deltas[i]);
-            }
-        }
-        return moved;
+        return UncertainClub.of(build, bench).measurand(this);
     }
 
     /**
-     * The first-order budget of this measure of a club.
+     * The first-order budget of this measure of a club. For several measures of one club use {@link UncertainClub}.
      *
      * @param build the club with all its work
      * @param bench what it was measured and is made with
@@ -148,12 +130,7 @@ public record Measure(String symbol, String meaning, Kind kind, ToDoubleFunction
      *     is no number to be sure of
      */
     public Optional<Budget> budget(Build build, BenchUncertainty bench) {
-        Measurand measurand = measurand(build, bench);
-        try {
-            return Optional.of(Budget.of(measurand));
-        } catch (IllegalArgumentException | ArithmeticException notBuilt) {
-            return Optional.empty();
-        }
+        return UncertainClub.of(build, bench).budget(this);
     }
 
     /**

@@ -36,6 +36,10 @@ class CutToLengthStepTest {
         return CutToLengthStep.to(plan(length), KERF).take(build);
     }
 
+    private static LengthPlan byPlane(String length) {
+        return new LengthPlan(List.of(new LengthTarget("7", len(length), LengthMeasure.SIXTY_DEGREE_PLANE)));
+    }
+
     /** Seated on the bottom, 1 1/4 in deep, and trimmed 1 in at the tip. */
     private static Build seated() {
         Build club = Bench.club("7");
@@ -129,6 +133,7 @@ class CutToLengthStepTest {
                 take("1 in", seated()),
                 take("40 in", seated()),
                 take("37 1/2 in", seated()),
+                CutToLengthStep.to(byPlane("37 1/2 in"), KERF).take(seated()),
                 take("39 3/32 in", seated()));
         Set<LengthCode> reached = EnumSet.noneOf(LengthCode.class);
         Set<LengthInstruction> told = EnumSet.noneOf(LengthInstruction.class);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -161,5 +162,38 @@ class LinearityCheckTest {
                 .withMessage("tolerance must lie between 0 and 1, both excluded, was 0.0");
         assertThatIllegalArgumentException().isThrownBy(() -> LinearityCheck.of(measurand, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> LinearityCheck.of(measurand, Double.NaN));
+    }
+
+    private static Optional<String> strays(Model model) {
+        Inputs two = Inputs.of(Input.ofStandard("x", "mm", 0, 1), Input.ofStandard("y", "mm", 0, 1));
+        return LinearityCheck.straysWith(Measurand.of("z", "mm", two, model), 0.1);
+    }
+
+    @Test
+    void theQuickLookNamesWhatBends() {
+        assertThat(strays(v -> 3 + 2 * v[0] - v[1])).isEmpty();
+        assertThat(strays(v -> 7)).isEmpty();
+        assertThat(strays(v -> v[0] + Math.abs(v[1]))).contains("y");
+        assertThat(strays(v -> v[0] + Math.max(0, v[0] - 0.5))).contains("x");
+        assertThat(strays(v -> v[1] < 0.7 ? 0 : 1)).contains("y");
+    }
+
+    /** By hand: 2 x + y + x y is straight along each; at x = 4 / sqrt 5, y = 2 / sqrt 5 it strays x y = 1.6 of 2 sqrt 5. */
+    @Test
+    void theQuickLookSeesInputsThatBendOnlyTogether() {
+        assertThat(strays(v -> 2 * v[0] + v[1] + v[0] * v[1])).contains("x");
+        assertThat(strays(v -> 2 * v[0] + v[1] + v[0] * v[1] / 4)).isEmpty();
+    }
+
+    /** A tenth of what it does within two standard uncertainties is still straight: a z^2 strays 4 a of 2. */
+    @Test
+    void theQuickLookHasTheSameMeasureOfStraight() {
+        assertThat(LinearityCheck.straysWith(measurand(z -> z + 0.049 * z * z), 0.1))
+                .isEmpty();
+        assertThat(LinearityCheck.straysWith(measurand(z -> z + 0.051 * z * z), 0.1))
+                .contains("x");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> LinearityCheck.straysWith(measurand(z -> z), 1.5))
+                .withMessageContaining("tolerance");
     }
 }

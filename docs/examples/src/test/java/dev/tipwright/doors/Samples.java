@@ -18,6 +18,13 @@ import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
+import dev.tipwright.core.flex.ClubFrequency;
+import dev.tipwright.core.flex.FlexReview;
+import dev.tipwright.core.flex.FlexStep;
+import dev.tipwright.core.flex.FrequencyLine;
+import dev.tipwright.core.flex.ShaftBend;
+import dev.tipwright.core.flex.ShapeCheck;
+import dev.tipwright.core.flex.TrimEffect;
 import dev.tipwright.core.grip.GripFit;
 import dev.tipwright.core.grip.GripStep;
 import dev.tipwright.core.grip.TapeLayers;
@@ -27,6 +34,8 @@ import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.length.LengthMeasure;
 import dev.tipwright.core.length.LengthPlan;
 import dev.tipwright.core.length.LengthTarget;
+import dev.tipwright.core.length.LongestSet;
+import dev.tipwright.core.length.SixtyDegreePlane;
 import dev.tipwright.core.mass.RemovedMaterial;
 import dev.tipwright.core.mass.ShaftCut;
 import dev.tipwright.core.match.ClubCost;
@@ -102,6 +111,9 @@ import dev.tipwright.core.quantity.Speed;
 import dev.tipwright.core.quantity.Stress;
 import dev.tipwright.core.quantity.Torque;
 import dev.tipwright.core.quantity.Volume;
+import dev.tipwright.core.rules.ClubLimits;
+import dev.tipwright.core.rules.RulesReport;
+import dev.tipwright.core.rules.RulesStep;
 import dev.tipwright.core.trim.TipTrim;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.core.trim.TrimChart;
@@ -127,6 +139,7 @@ import dev.tipwright.core.uncertainty.MonteCarloResult;
 import dev.tipwright.core.uncertainty.Nudge;
 import dev.tipwright.core.uncertainty.Nudges;
 import dev.tipwright.core.uncertainty.SecondOrder;
+import dev.tipwright.core.uncertainty.UncertainClub;
 import dev.tipwright.fitcheck.BoreDepthCheck;
 import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.FitGauges;
@@ -258,6 +271,7 @@ public final class Samples {
             Map.entry("JobPlan.label", "6"),
             Map.entry("ShaftModel.label", "mid"),
             Map.entry("Finding.symbol", "T"),
+            Map.entry("FrequencyLine.club", "6"),
             Map.entry("ClubBalance.label", "head"),
             Map.entry("Balance.label", "head"),
             Map.entry("Seat.stop", Stop.BORE_BOTTOM),
@@ -472,7 +486,7 @@ public final class Samples {
                         in("39"),
                         ShaftMass.of(Mass.ofGrams(84.1), in("20.25")),
                         section,
-                        Reading.unknown("not timed")));
+                        Reading.measured(get(ShaftFlex.class))));
         put(GripSize.class, new GripSize(in(".600"), in("1.05")));
         put(
                 Grip.class,
@@ -577,6 +591,7 @@ public final class Samples {
                 dev.tipwright.core.mass.ProfileVolume.class,
                 new dev.tipwright.core.mass.ProfileVolume(DiameterProfile.cylinder(in(".3735"), in("8"))));
         put(RemovedMaterial.class, RemovedMaterial.of(get(Build.class)));
+        flexAndRules();
         fits();
         weights();
         plans();
@@ -653,6 +668,28 @@ public final class Samples {
         put(Orientation.class, Orientation.of(get(Build.class), "the seam", Angle.ofDegrees(90)));
         put(OrientStep.class, OrientStep.to("the seam", Angle.ofDegrees(90)));
         put(BoreDepthCheck.class, new BoreDepthCheck(get(Bore.class), in("1.15"), in(".02")));
+    }
+
+    private static void flexAndRules() {
+        java.util.function.Function<Build, Length> rule = build -> in("37");
+        put("java.util.function.Function<" + Build.class.getName() + ", " + Length.class.getName() + ">", rule);
+        put(LongestSet.class, new LongestSet(List.of(get(LengthTarget.class)), in("1/2")));
+        put(SixtyDegreePlane.class, SixtyDegreePlane.of(get(Head.class)));
+        put(ClubLimits.class, ClubLimits.EQUIPMENT_RULES);
+        put(RulesStep.class, RulesStep.within(ClubLimits.EQUIPMENT_RULES, in("1/16")));
+        put(RulesReport.class, new RulesReport(get(Build.class), ClubLimits.EQUIPMENT_RULES));
+        ClubFrequency club = ClubFrequency.of(get(Build.class), in("5")).orElseThrow();
+        put(ClubFrequency.class, club);
+        put(ShaftBend.class, club.bend());
+        put(TrimEffect.class, club.effectOf(in("1/2")));
+        put(ShapeCheck.class, club.bend().checks(get(Shaft.class)).get(0));
+        put(FlexStep.class, FlexStep.clamping(in("5"), Frequency.ofPerMinute(3)));
+        put(FlexReview.class, new FlexReview(Frequency.ofPerMinute(2)));
+        FrequencyLine.Point six = new FrequencyLine.Point("6", in("37 1/2"), Frequency.ofPerMinute(306));
+        FrequencyLine.Point seven = new FrequencyLine.Point("7", in("37"), Frequency.ofPerMinute(310));
+        put(FrequencyLine.Point.class, six);
+        put("java.util.List<" + FrequencyLine.Point.class.getTypeName() + ">", List.of(six, seven));
+        put(FrequencyLine.class, new FrequencyLine(List.of(six, seven)));
     }
 
     private static Object termOf(Class<?> kind) {
@@ -794,6 +831,7 @@ public final class Samples {
         put(BenchUncertainty.Tool[].class, new BenchUncertainty.Tool[] {tool});
         list(BenchUncertainty.Tool.class, tool);
         put(BenchUncertainty.class, bench());
+        put(UncertainClub.class, UncertainClub.of(build(), bench()));
         Measure measure = get(ClubBalance.class).pointsMeasure();
         put(Measure.class, measure);
         put(
