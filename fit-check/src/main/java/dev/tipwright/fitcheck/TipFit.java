@@ -2,6 +2,7 @@ package dev.tipwright.fitcheck;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Caution;
+import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
@@ -17,6 +18,7 @@ import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.fitcheck.insert.Chamfer;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.other.ShimReach;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.Stage;
 import dev.tipwright.fitcheck.taper.StageTable;
@@ -24,6 +26,7 @@ import dev.tipwright.fitcheck.taper.StagedTip;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a tip fits its bore and what it takes to make it seat: the report of {@link TipFitStep}.
@@ -128,6 +131,24 @@ public record TipFit(
      */
     public Clearance seated() {
         return Clearance.of(removal.profile(), bore, insertion);
+    }
+
+    /**
+     * From which stage on no shim saves the tip: to be known before the last passes.
+     *
+     * @param loosest the greatest clearance the caller allows; at least the wanted one, at most 100 mm
+     * @param walls walls of shims in stock; each above zero, at most 10 mm
+     * @param leastWall the caller's limit for the wall of structure left; it counts if it and the wall are known, and a finished tip
+     *     under it has nothing to spare
+     * @return what the shims make up for
+     */
+    public ShimReach shimReach(Length loosest, List<Length> walls, Reading<Length> leastWall) {
+        Require.given("leastWall", leastWall);
+        Optional<Length> spare = removal.leastWall()
+                .flatMap(wall -> leastWall
+                        .known()
+                        .map(limit -> wall.minus(limit).max(Length.ZERO).min(Length.ofMillimetres(100))));
+        return ShimReach.of(clearance, loosest, walls, spare);
     }
 
     @Override

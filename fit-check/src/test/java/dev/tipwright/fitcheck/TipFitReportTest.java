@@ -25,6 +25,7 @@ import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -209,6 +210,31 @@ class TipFitReportTest {
                         EnumSet.complementOf(EnumSet.of(FitInstruction.WORK_DOWN_FURTHER_UP)));
         assertThat(fit(PLAIN).operations().get(0).checkFirst(Units.INCH))
                 .contains("Stop when the end of the tip reads 0.3685 in or the colour ends");
+    }
+
+    /** .07925 of wall is left; over a limit of .075 that spares .00425, gone when .0085 too much is off the diameter. */
+    @Test
+    void fromWhichStageNoShimSavesIt() {
+        List<Length> walls = List.of(mil(3), mil(5));
+        Reading<Length> unknown = Reading.unknown("the shaft's maker");
+        assertThat(fit(PLAIN)
+                        .shimReach(mil(6), walls, Reading.measured(mil(75)))
+                        .beyond())
+                .isEqualTo(mil(8));
+        assertThat(fit(PLAIN)
+                        .shimReach(mil(8), walls, Reading.measured(mil(75)))
+                        .beyond())
+                .isEqualTo(mil(8.5));
+        assertThat(fit(PLAIN).shimReach(mil(6), walls, unknown).beyond()).isEqualTo(mil(12));
+        assertThat(fit(PLAIN)
+                        .shimReach(mil(6), walls, Reading.measured(mil(85)))
+                        .beyond())
+                .isEqualTo(Length.ZERO);
+        Build noWall = Clubs.withSection(PLAIN.parts().shaft().section().withWall(Reading.unknown("the maker")));
+        assertThat(fit(noWall)
+                        .shimReach(mil(6), walls, Reading.measured(mil(75)))
+                        .beyond())
+                .isEqualTo(mil(12));
     }
 
     @Test
