@@ -19,6 +19,7 @@ import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -168,6 +169,54 @@ public record ClubFrequency(Build build, ShaftBend bend, Length clamp) implement
     @Override
     public List<Term> headline() {
         return List.of(Term.of("f", "frequency without grip", frequency()));
+    }
+
+    /**
+     * The frequency as it comes out of parts and cuts, where a timing calibrates the stiffness. How far the shape of the stiffness is
+     * off, and how much clamp and hosel give, is not in its budget. Without a timing there is none: nobody knows how far a shape alone
+     * is off.
+     *
+     * @return the measure, or none
+     */
+    @Override
+    public List<Measure> measures() {
+        return timed()
+                ? List.of(Measure.frequency(
+                        "f", "frequency without grip", other -> again(other).frequency()))
+                : List.of();
+    }
+
+    /**
+     * The tip trim that gives a wanted frequency, so that it can have a budget: how far it may be off for what was measured.
+     *
+     * @param wanted cycles a minute
+     * @return the measure; it has no value, and so no budget, for a club that cannot be trimmed to that frequency
+     */
+    public Measure tipTrimMeasure(Frequency wanted) {
+        Require.given("wanted", wanted);
+        return Measure.length(
+                "T",
+                "tip trim for " + wanted,
+                other -> again(other)
+                        .tipTrimFor(wanted)
+                        .orElseThrow(() -> Require.broken("wanted", "must be within reach of a tip trim", wanted)));
+    }
+
+    private boolean timed() {
+        return build.parts()
+                .shaft()
+                .flex()
+                .known()
+                .filter(flex -> !flex.measured().isEmpty())
+                .isPresent();
+    }
+
+    /** This club with other parts or work. A stiffness that follows from the shaft does so again; one that was given stays. */
+    ClubFrequency again(Build other) {
+        boolean follows = ShaftBend.of(build.parts().shaft()).equals(Optional.of(bend));
+        ShaftBend given = bend.reaching(other.parts().shaft().length());
+        ShaftBend theirs = follows ? ShaftBend.of(other.parts().shaft()).orElse(given) : given;
+        return new ClubFrequency(other, theirs, clamp);
     }
 
     @Override

@@ -12,6 +12,7 @@ import dev.tipwright.core.part.ShaftFlex;
 import dev.tipwright.core.part.StiffnessShape;
 import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -121,6 +122,14 @@ public record ShaftBend(List<StiffnessShape.Knot> knots, double scale) {
         return shaft.flex().known().map(ShaftFlex::measured).orElse(List.of()).stream()
                 .map(timed -> new ShapeCheck(timed, raw(shaft, timed)))
                 .toList();
+    }
+
+    /** This stiffness up to a butt that is a reading error further on. */
+    ShaftBend reaching(Length butt) {
+        List<StiffnessShape.Knot> further = new ArrayList<>(knots);
+        StiffnessShape.Knot last = further.remove(further.size() - 1);
+        further.add(new StiffnessShape.Knot(last.at().max(butt), last.stiffness()));
+        return new ShaftBend(further, scale);
     }
 
     void requireFit(String name, Shaft shaft) {

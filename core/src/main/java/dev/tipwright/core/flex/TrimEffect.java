@@ -1,5 +1,6 @@
 package dev.tipwright.core.flex;
 
+import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
@@ -7,6 +8,7 @@ import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.List;
 
 /**
@@ -56,6 +58,41 @@ public record TrimEffect(ClubFrequency club, Length cut) {
     }
 
     /**
+     * What each cut would give, and by how much it would raise the frequency. Of a rise most errors fall out again: the same club is
+     * timed before and after.
+     *
+     * @return frequency and rise by the tip cut, then by the butt cut; none where no timing calibrates the stiffness
+     */
+    public List<Measure> measures() {
+        if (club.measures().isEmpty()) {
+            return List.of();
+        }
+        return List.of(
+                Measure.frequency(
+                        "f_T", "with the cut off the tip", build -> again(build).offTip()),
+                Measure.frequency(
+                        "d_T", "rise by the tip cut", build -> again(build).riseOffTip()),
+                Measure.frequency(
+                        "f_U",
+                        "with the cut off the butt",
+                        build -> again(build).offButt()),
+                Measure.frequency(
+                        "d_U", "rise by the butt cut", build -> again(build).riseOffButt()));
+    }
+
+    private TrimEffect again(Build build) {
+        return new TrimEffect(club.again(build), cut);
+    }
+
+    private Frequency riseOffTip() {
+        return offTip().minus(club.frequency());
+    }
+
+    private Frequency riseOffButt() {
+        return offButt().minus(club.frequency());
+    }
+
+    /**
      * How the frequencies came about.
      *
      * @return rise by each cut
@@ -69,12 +106,12 @@ public record TrimEffect(ClubFrequency club, Length cut) {
                 "Effect of a cut",
                 List.of(
                         new Working.Line(
-                                Term.of("d_T", "rise by the tip cut", offTip().minus(club.frequency())),
+                                Term.of("d_T", "rise by the tip cut", riseOffTip()),
                                 "f_T - f",
                                 List.of(tip, now),
                                 source),
                         new Working.Line(
-                                Term.of("d_U", "rise by the butt cut", offButt().minus(club.frequency())),
+                                Term.of("d_U", "rise by the butt cut", riseOffButt()),
                                 "f_U - f",
                                 List.of(butt, now),
                                 source)));

@@ -9,6 +9,7 @@ import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.SoleShape;
 import dev.tipwright.core.quantity.Angle;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -125,6 +126,19 @@ public record SixtyDegreePlane(Angle lie, Length axisHeight, Length lowest, Leng
 
     private static Length between(Length length, String name) {
         return Require.between(name, length, Length.ofMillimetres(-10_000), Length.ofMillimetres(10_000));
+    }
+
+    /**
+     * The length by the plane of a whole club, so that it can have a budget. It rests on lie, hosel and sole as well as on what the
+     * length along the axis rests on.
+     *
+     * @return the measure
+     */
+    public static Measure measure() {
+        return Measure.length(
+                "L60",
+                "length by the 60 degree plane",
+                build -> of(build.parts().head()).length(PlayingLength.alongAxis(build)));
     }
 
     /**

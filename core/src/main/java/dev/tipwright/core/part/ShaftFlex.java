@@ -48,6 +48,36 @@ public record ShaftFlex(Reading<StiffnessShape> shape, List<Timed> measured) {
             Require.notNegative("clamp", clamp);
             Require.notNegative("tipMass", tipMass);
         }
+
+        /**
+         * This one with another value in one place.
+         *
+         * @param frequency as timed; above zero
+         * @return a copy that differs in that alone
+         */
+        public Timed withFrequency(Frequency frequency) {
+            return new Timed(frequency, clamp, tipMass);
+        }
+
+        /**
+         * This one with another value in one place.
+         *
+         * @param clamp length held in the clamp, from the butt; zero or more
+         * @return a copy that differs in that alone
+         */
+        public Timed withClamp(Length clamp) {
+            return new Timed(frequency, clamp, tipMass);
+        }
+
+        /**
+         * This one with another value in one place.
+         *
+         * @param tipMass mass fixed to the tip; zero or more
+         * @return a copy that differs in that alone
+         */
+        public Timed withTipMass(Mass tipMass) {
+            return new Timed(frequency, clamp, tipMass);
+        }
     }
 
     /**

@@ -12,6 +12,7 @@ import dev.tipwright.core.part.ClubKind;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.List;
 
 /**
@@ -45,6 +46,16 @@ public record RulesReport(Build build, ClubLimits limits) implements StepReport 
      */
     public Length length() {
         return RulesCheck.length(build);
+    }
+
+    /**
+     * The length as it comes out of parts and cuts.
+     *
+     * @return the measure
+     */
+    @Override
+    public List<Measure> measures() {
+        return List.of(Measure.length("L60", "length by the Rules", RulesCheck::length));
     }
 
     private boolean putter() {

@@ -23,6 +23,16 @@ public enum BenchInput {
     RAW_LENGTH("mm"),
     /** Hosel mouth to ground. */
     MOUTH_TO_GROUND("mm"),
+    /** Lie of the head. */
+    LIE("deg"),
+    /** Outside of the hosel, which the length by the 60 degree plane rests on. */
+    HOSEL_OUTSIDE("mm"),
+    /** Lowest point and radius of the sole, where they were measured. */
+    SOLE("mm"),
+    /** The frequencies timed on the raw shaft, one error for all, where there are any. */
+    TIMED_FREQUENCY("/min"),
+    /** How far the raw shaft was clamped for them. */
+    TIMED_CLAMP("mm"),
     /** How well the cuts at tip and butt are made. */
     CUTS("mm"),
     /** How well the tip is finished. */
@@ -50,7 +60,7 @@ public enum BenchInput {
     /**
      * The unit of these inputs.
      *
-     * @return mm or g
+     * @return mm, g, deg or /min
      */
     public String unit() {
         return unit;
@@ -66,6 +76,17 @@ public enum BenchInput {
             case WALL -> List.of(new Named("wall", Nudges.WALL));
             case RAW_LENGTH -> List.of(new Named("raw length", Nudges.RAW_LENGTH));
             case MOUTH_TO_GROUND -> List.of(new Named("mouth to ground", Nudges.MOUTH_TO_GROUND));
+            case LIE -> List.of(new Named("lie", Nudges.LIE));
+            case HOSEL_OUTSIDE -> List.of(new Named("hosel outside", Nudges.HOSEL_OUTSIDE));
+            case SOLE ->
+                build.parts().head().geometry().sole().known().isPresent()
+                        ? List.of(
+                                new Named("lowest point of the sole", Nudges.SOLE_LOWEST),
+                                new Named("radius of the sole", Nudges.SOLE_RADIUS))
+                        : List.of();
+            case TIMED_FREQUENCY ->
+                timed(build) ? List.of(new Named("timed frequency", Nudges.TIMED_FREQUENCY)) : List.of();
+            case TIMED_CLAMP -> timed(build) ? List.of(new Named("timed clamp", Nudges.TIMED_CLAMP)) : List.of();
             case CUTS -> List.of(new Named("tip trim cut", Nudges.TIP_CUT), new Named("cut length", Nudges.BUTT_CUT));
             case FINISHED_TIP -> List.of(new Named("finished tip diameter", Nudges.FINISHED_TIP));
             case MASS ->
@@ -80,6 +101,15 @@ public enum BenchInput {
 
     static boolean centreMeasured(Build build) {
         return build.parts().head().mass().centre() instanceof Reading.Measured;
+    }
+
+    private static boolean timed(Build build) {
+        return build.parts()
+                .shaft()
+                .flex()
+                .known()
+                .filter(flex -> !flex.measured().isEmpty())
+                .isPresent();
     }
 
     private static List<Named> boreDiameters(Build build) {

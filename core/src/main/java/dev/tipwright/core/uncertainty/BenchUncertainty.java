@@ -41,7 +41,7 @@ public record BenchUncertainty(List<Tool> tools) {
     public record Tool(Instrument instrument, List<BenchInput> uses) {
 
         /**
-         * The least uncertainty but zero, in mm or g: below it sensitivities would be lost in the nanometre or picogram
+         * The least uncertainty but zero, in the unit of the instrument: below it sensitivities would be lost in the nanometre or picogram
          * that measured values are rounded to.
          */
         public static final double LEAST = 1e-4;

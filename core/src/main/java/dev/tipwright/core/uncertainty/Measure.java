@@ -3,6 +3,7 @@ package dev.tipwright.core.uncertainty;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
@@ -39,7 +40,9 @@ public record Measure(String symbol, String meaning, Kind kind, ToDoubleFunction
         /** Points of swing weight. */
         POINTS("point"),
         /** A moment of inertia, kg cm2. */
-        INERTIA("kg cm2");
+        INERTIA("kg cm2"),
+        /** A frequency, cycles a minute. */
+        FREQUENCY("/min");
 
         private final String unit;
 
@@ -63,6 +66,7 @@ public record Measure(String symbol, String meaning, Kind kind, ToDoubleFunction
                 case MASS -> Term.of(symbol, meaning, Mass.ofGrams(value));
                 case POINTS -> Term.number(symbol, meaning, value);
                 case INERTIA -> Term.of(symbol, meaning, Inertia.ofKilogramSquareCentimetres(value));
+                case FREQUENCY -> Term.of(symbol, meaning, Frequency.ofPerMinute(value));
             };
         }
     }
@@ -108,6 +112,20 @@ public record Measure(String symbol, String meaning, Kind kind, ToDoubleFunction
         Require.given("value", value);
         return new Measure(
                 symbol, meaning, Kind.FINE, build -> value.apply(build).millimetres());
+    }
+
+    /**
+     * A frequency.
+     *
+     * @param symbol its symbol
+     * @param meaning what it is
+     * @param value from a club
+     * @return the measure, in cycles a minute
+     */
+    public static Measure frequency(String symbol, String meaning, Function<Build, Frequency> value) {
+        Require.given("value", value);
+        return new Measure(
+                symbol, meaning, Kind.FREQUENCY, build -> value.apply(build).perMinute());
     }
 
     /**

@@ -12,11 +12,16 @@ import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftFlex;
 import dev.tipwright.core.part.ShaftMass;
+import dev.tipwright.core.part.SoleShape;
+import dev.tipwright.core.part.StiffnessShape;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.profile.ThicknessProfile;
+import dev.tipwright.core.quantity.Angle;
+import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import java.util.ArrayList;
@@ -25,7 +30,8 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /**
- * A ready nudge for each measured input of a club and for each cut: lengths move by millimetres, masses by grams.
+ * A ready nudge for each measured input of a club and for each cut: lengths move by millimetres, masses by grams,
+ * angles by degrees, frequencies by cycles a minute.
  *
  * <p>The moved value is worked out in doubles and rounded once, to the nanometre or picogram that a {@link Length} or
  * {@link Mass} counts. A first-order budget steps by an eighth of a standard uncertainty, so a sensitivity is good to
@@ -48,6 +54,22 @@ public final class Nudges {
     public static final Nudge MOUTH_TO_GROUND = head((head, mm) -> head.withGeometry(
             head.geometry().withMouthToGround(head.geometry().mouthToGround().plus(mm(mm)))));
 
+    /** Lie of the head, degrees. */
+    public static final Nudge LIE = head((head, degrees) -> head.withGeometry(
+            head.geometry().withLie(Angle.ofDegrees(head.geometry().lie().degrees() + degrees(degrees)))));
+
+    /** Outside of the hosel, mm; the height of the shaft axis over a level plane counts as half of it. */
+    public static final Nudge HOSEL_OUTSIDE = head((head, mm) ->
+            head.withHosel(head.hosel().withOutside(head.hosel().outside().plus(mm(mm)))));
+
+    /** Where the sole touches the ground, toe-ward of the axis, mm; nothing where the sole was not measured. */
+    public static final Nudge SOLE_LOWEST =
+            sole((sole, mm) -> sole.withLowest(sole.lowest().plus(mm(mm))));
+
+    /** Radius of the sole, mm; nothing where the sole was not measured. */
+    public static final Nudge SOLE_RADIUS =
+            sole((sole, mm) -> sole.withRadius(atLeastZero(sole.radius().plus(mm(mm)))));
+
     /** The head's centre of mass along the axis, mm; one that is not known counts as {@link HeadCentreRule} has it. */
     public static final Nudge HEAD_CENTRE = head(Nudges::centre);
 
@@ -67,6 +89,14 @@ public final class Nudges {
     /** Balance point of the raw shaft from its tip, mm. */
     public static final Nudge BALANCE_POINT = shaft((shaft, mm) ->
             shaft.withMass(shaft.mass().withBalance(shaft.mass().balance().plus(mm(mm)))));
+
+    /** All frequencies timed on the raw shaft, cycles a minute; nothing where none was timed. */
+    public static final Nudge TIMED_FREQUENCY = timed((timed, perMinute) ->
+            timed.withFrequency(timed.frequency().plus(Frequency.ofPerMinute(perMinute(perMinute)))));
+
+    /** Length held in the clamp while the raw shaft was timed, mm; nothing where it was not timed. */
+    public static final Nudge TIMED_CLAMP =
+            timed((timed, mm) -> timed.withClamp(atLeastZero(timed.clamp().plus(mm(mm)))));
 
     /** All diameters of the raw tip, over the finish, mm. */
     public static final Nudge TIP_DIAMETERS = tip(station -> true);
@@ -184,6 +214,23 @@ public final class Nudges {
         };
     }
 
+    private static Nudge sole(Move<SoleShape> move) {
+        return head((head, delta) -> head.geometry()
+                .sole()
+                .known()
+                .map(sole -> head.withGeometry(head.geometry().withSole(Reading.measured(move.by(sole, delta)))))
+                .orElse(head));
+    }
+
+    private static Nudge timed(Move<ShaftFlex.Timed> move) {
+        return shaft((shaft, delta) -> shaft.flex()
+                .known()
+                .map(flex -> shaft.withFlex(Reading.measured(flex.withMeasured(flex.measured().stream()
+                        .map(timed -> move.by(timed, delta))
+                        .toList()))))
+                .orElse(shaft));
+    }
+
     private static Nudge grip(Move<Grip> move) {
         return (build, delta) -> {
             Parts parts = build.parts();
@@ -236,7 +283,13 @@ public final class Nudges {
         Shaft shaft = build.parts().shaft();
         Length by = mm(mm);
         Length length = shaft.length().plus(by);
-        Shaft moved = shaft.withMass(reaching(shaft.mass(), length)).withLength(length);
+        Shaft moved = new Shaft(
+                shaft.label(),
+                shaft.blank(),
+                length,
+                reaching(shaft.mass(), length),
+                shaft.section().withOutside(reaching(shaft.section().outside(), shaft.length(), length)),
+                reaching(shaft.flex(), length));
         Parts parts = build.parts().withShaft(moved);
         return new Build(parts, build.work().withButtTrim(buttTaking(build.work(), by)));
     }
@@ -253,6 +306,35 @@ public final class Nudges {
                     return mass.withAlong(Reading.measured(along.withKnots(knots)));
                 })
                 .orElse(mass);
+    }
+
+    /** A diameter read at the very end goes along with it. */
+    private static DiameterProfile reaching(DiameterProfile outside, Length before, Length length) {
+        if (!outside.to().equals(before)) {
+            return outside;
+        }
+        List<Station> stations = new ArrayList<>(outside.stations());
+        Station last = stations.remove(stations.size() - 1);
+        stations.add(last.withAt(last.at().max(length)));
+        return new DiameterProfile(stations, outside.from(), length);
+    }
+
+    /** So does a stiffness. */
+    private static Reading<ShaftFlex> reaching(Reading<ShaftFlex> flex, Length length) {
+        return flex.known()
+                .flatMap(known -> known.shape()
+                        .known()
+                        .filter(StiffnessShape.AtStations.class::isInstance)
+                        .map(shape -> Reading.measured(known.withShape(
+                                Reading.measured(reaching((StiffnessShape.AtStations) shape, length))))))
+                .orElse(flex);
+    }
+
+    private static StiffnessShape reaching(StiffnessShape.AtStations shape, Length length) {
+        List<StiffnessShape.Knot> knots = new ArrayList<>(shape.knots());
+        StiffnessShape.Knot last = knots.remove(knots.size() - 1);
+        knots.add(new StiffnessShape.Knot(last.at().max(length), last.stiffness()));
+        return new StiffnessShape.AtStations(knots);
     }
 
     /** The butt trim when it takes up a change in what stands above the mark; a butt that is not cut takes up none. */
@@ -300,6 +382,16 @@ public final class Nudges {
     private static Mass grams(double delta) {
         Require.that(Math.abs(delta) <= FARTHEST, "delta", "must be from -10000 to 10000 g", delta);
         return Mass.ofGrams(delta);
+    }
+
+    private static double degrees(double delta) {
+        Require.that(Math.abs(delta) <= FARTHEST, "delta", "must be from -10000 to 10000 deg", delta);
+        return delta;
+    }
+
+    private static double perMinute(double delta) {
+        Require.that(Math.abs(delta) <= FARTHEST, "delta", "must be from -10000 to 10000 /min", delta);
+        return delta;
     }
 
     private static Length atLeastZero(Length length) {

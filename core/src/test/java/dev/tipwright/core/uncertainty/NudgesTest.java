@@ -9,9 +9,15 @@ import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.club.TipWork;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.flex.SampleClub;
+import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.LineDensityProfile;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftFlex;
+import dev.tipwright.core.part.SoleShape;
+import dev.tipwright.core.part.StiffnessShape;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
@@ -78,11 +84,60 @@ class NudgesTest {
                         .get(0)
                         .least()
                         .millimetres());
+        moves(Nudges.LIE, b -> b.parts().head().geometry().lie().degrees());
+        moves(Nudges.HOSEL_OUTSIDE, b -> b.parts().head().hosel().outside().millimetres());
         moves(Nudges.GRIP_CAP, b -> b.parts().grip().cap().millimetres());
         moves(Nudges.GRIP_CENTRE, b -> b.parts().grip().centre().millimetres());
         moves(Nudges.TIP_CUT, b -> b.work().tipTrim().millimetres());
         moves(Nudges.BUTT_CUT, b -> b.cutLength().millimetres());
         moves(Nudges.FINISHED_TIP, b -> b.work().tip().finished().get(1).least().millimetres());
+    }
+
+    private static ShaftFlex.Timed timing(Build build) {
+        return build.parts().shaft().flex().known().orElseThrow().measured().get(0);
+    }
+
+    private static SoleShape sole(Build build) {
+        return build.parts().head().geometry().sole().known().orElseThrow();
+    }
+
+    @Test
+    void aTimingAndASoleMoveWhereThereAreAny() {
+        for (Nudge nudge :
+                List.of(Nudges.SOLE_LOWEST, Nudges.SOLE_RADIUS, Nudges.TIMED_FREQUENCY, Nudges.TIMED_CLAMP)) {
+            assertThat(nudge.by(SampleClub.build(), DELTA)).isEqualTo(SampleClub.build());
+        }
+        Build bare = SampleClub.build();
+        Build timed = SampleClub.with(
+                bare,
+                bare.parts()
+                        .shaft()
+                        .withFlex(SampleClub.flex(
+                                SampleClub.stations(0, 15, 1000, 65), SampleClub.timed(290, 130, 200))));
+        assertThat(timing(Nudges.TIMED_FREQUENCY.by(timed, DELTA)).frequency().perMinute())
+                .isCloseTo(290.25, within(1e-9));
+        assertThat(timing(Nudges.TIMED_CLAMP.by(timed, DELTA)).clamp()).isEqualTo(SampleClub.mm(130.25));
+        Head head = bare.parts().head();
+        Build measured = SampleClub.with(
+                bare,
+                head.withGeometry(head.geometry()
+                        .withSole(Reading.measured(new SoleShape(SampleClub.mm(20), SampleClub.mm(200))))));
+        assertThat(sole(Nudges.SOLE_LOWEST.by(measured, DELTA)).lowest()).isEqualTo(SampleClub.mm(20.25));
+        assertThat(sole(Nudges.SOLE_RADIUS.by(measured, DELTA)).radius()).isEqualTo(SampleClub.mm(200.25));
+        assertThat(sole(Nudges.SOLE_RADIUS.by(measured, -1000)).radius()).isEqualTo(Length.ZERO);
+    }
+
+    /** What was read up to the butt of a raw shaft is read up to it when the shaft is a little longer or shorter. */
+    @Test
+    void sectionAndStiffnessGoAlongWithTheButt() {
+        for (double delta : new double[] {DELTA, -DELTA}) {
+            Shaft moved =
+                    Nudges.RAW_LENGTH.by(SampleClub.build(), delta).parts().shaft();
+            assertThat(moved.section().outside().to()).isEqualTo(moved.length());
+            StiffnessShape.AtStations shape = (StiffnessShape.AtStations)
+                    moved.flex().known().orElseThrow().shape().known().orElseThrow();
+            assertThat(shape.knots().get(1).at().lessThan(moved.length())).isFalse();
+        }
     }
 
     @Test
