@@ -6,4 +6,6 @@ module dev.tipwright.swingweight {
     exports dev.tipwright.swingweight.balance;
     exports dev.tipwright.swingweight.scale;
     exports dev.tipwright.swingweight.aim;
+    exports dev.tipwright.swingweight.learn;
+    exports dev.tipwright.swingweight.set;
 }

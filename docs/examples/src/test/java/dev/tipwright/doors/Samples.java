@@ -192,12 +192,27 @@ import dev.tipwright.swingweight.ShaftReview;
 import dev.tipwright.swingweight.SwingWeightCost;
 import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
+import dev.tipwright.swingweight.TipWeightStep;
+import dev.tipwright.swingweight.aim.InertiaSolve;
+import dev.tipwright.swingweight.aim.LengthSolve;
+import dev.tipwright.swingweight.aim.LieForLength;
+import dev.tipwright.swingweight.aim.MassSolve;
+import dev.tipwright.swingweight.aim.StockChoice;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
+import dev.tipwright.swingweight.aim.Worth;
 import dev.tipwright.swingweight.balance.Balance;
 import dev.tipwright.swingweight.balance.BalancePart;
+import dev.tipwright.swingweight.learn.Forecast;
+import dev.tipwright.swingweight.learn.FoundCheck;
+import dev.tipwright.swingweight.learn.LearntCentre;
+import dev.tipwright.swingweight.learn.ScaleReading;
 import dev.tipwright.swingweight.scale.SwingWeight;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
+import dev.tipwright.swingweight.set.ChartClub;
+import dev.tipwright.swingweight.set.ClubChange;
+import dev.tipwright.swingweight.set.SetChart;
+import dev.tipwright.swingweight.set.SetSpread;
 import java.lang.reflect.Executable;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
@@ -290,7 +305,16 @@ public final class Samples {
             Map.entry(
                     "DiameterProfile.stations",
                     List.of(Station.of(Length.ZERO, in(".36")), Station.of(in("9"), in(".37")))),
-            Map.entry("Station.least", in(".3")));
+            Map.entry("Station.least", in(".3")),
+            Map.entry("MassSolve.place", Length.ZERO),
+            Map.entry("most", Mass.ofGrams(300)),
+            Map.entry("StockChoice.most", 1),
+            Map.entry("TipWeightStep.most", 1),
+            Map.entry("shortest", in("1")),
+            Map.entry("longest", in("36")),
+            Map.entry("LieForLength.limit", Reading.measured(Angle.ofDegrees(2))),
+            Map.entry("longer.more", in("1/8")),
+            Map.entry("inertiaUncertainty", Inertia.ofKilogramSquareCentimetres(5)));
 
     private Samples() {}
 
@@ -793,6 +817,59 @@ public final class Samples {
                         .take(get(Build.class))
                         .reports()
                         .get(0));
+        aims(scale);
+        learning(scale);
+        sets(scale);
+    }
+
+    private static void aims(SwingWeightScale scale) {
+        Build build = get(Build.class);
+        SwingWeight wanted = get(SwingWeight.class);
+        put(Worth.class, Worth.of(build, scale));
+        put(MassSolve.class, MassSolve.ofHead(build, scale, wanted, Mass.ofGrams(50), Mass.ofGrams(300)));
+        put(LengthSolve.class, LengthSolve.of(build, scale, wanted, in("30")));
+        put(InertiaSolve.class, new InertiaSolve(build, get(Inertia.class), 0.5));
+        put(StockChoice.class, StockChoice.of(build, scale, wanted, tipWeights(), 1));
+        List<WorkStep> fitAndCut = List.of(CutToLengthStep.to(get(LengthPlan.class), in("1/16")));
+        put(TipWeightStep.class, TipWeightStep.of(fitAndCut, targets(), tipWeights(), 1));
+        put(LieForLength.class, LieForLength.of(Angle.ofDegrees(62), in("37"), in("37.5")));
+        readings(Angle.class);
+        put("java.util.List<" + Attachment.class.getName() + ">", List.of(get(GripTape.class)));
+    }
+
+    private static void learning(SwingWeightScale scale) {
+        SwingWeight read = Balance.of(get(Build.class)).on(scale).plus(0.2);
+        ScaleReading reading = ScaleReading.finished(get(Build.class), scale, read, 0.1);
+        put(ScaleReading.class, reading);
+        put(LearntCentre.class, new LearntCentre(reading, in(".1"), in(".02")));
+        Forecast forecast = new Forecast(get(Build.class), scale, in(".02"), 0.1);
+        put(Forecast.class, forecast);
+        put(FoundCheck.class, FoundCheck.of(forecast, reading));
+    }
+
+    private static void sets(SwingWeightScale scale) {
+        ClubSet seated = ClubSet.of(get(Build.class));
+        put(SetSpread.class, new SetSpread(scale, seated));
+        ClubChange change = new ClubChange(get(Build.class), get(Build.class), true);
+        put(ClubChange.class, change);
+        put("java.util.List<" + ClubChange.class.getName() + ">", List.of(change));
+        ChartClub.Wanted wanted = new ChartClub.Wanted(
+                Optional.of(get(SwingWeight.class)), Optional.of(Mass.ofGrams(400)), Optional.of(get(Inertia.class)));
+        put(ChartClub.Wanted.class, wanted);
+        put("java.util.Optional<" + SwingWeight.class.getName() + ">", Optional.of(get(SwingWeight.class)));
+        put("java.util.Optional<" + Inertia.class.getName() + ">", Optional.of(get(Inertia.class)));
+        ChartClub club = new ChartClub(
+                "6",
+                get(SwingWeight.class),
+                0.5,
+                Mass.ofGrams(400),
+                Mass.ofGrams(1),
+                get(Inertia.class),
+                Inertia.ofKilogramSquareCentimetres(5),
+                wanted);
+        put(ChartClub.class, club);
+        put("java.util.List<" + ChartClub.class.getName() + ">", List.of(club));
+        put(SetChart.class, new SetChart(scale, List.of(club)));
     }
 
     private static void sureness() {

@@ -6,6 +6,8 @@ import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.swingweight.scale.SwingWeight;
+import dev.tipwright.swingweight.scale.SwingWeightScale;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -91,6 +93,17 @@ public record Balance(List<BalancePart> parts) {
     public FirstMoment momentAbout(Length fulcrum) {
         Require.given("fulcrum", fulcrum);
         return moment().minus(total().at(fulcrum));
+    }
+
+    /**
+     * What a swing weight scale reads: {@code P = (M - M0) / K}, with the moment about its fulcrum.
+     *
+     * @param scale the scale
+     * @return the reading
+     */
+    public SwingWeight on(SwingWeightScale scale) {
+        Require.given("scale", scale);
+        return scale.read(momentAbout(scale.fulcrum()));
     }
 
     /**
