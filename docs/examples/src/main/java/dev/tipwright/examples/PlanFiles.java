@@ -7,6 +7,10 @@ import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.fitcheck.TipFit;
 import dev.tipwright.fitcheck.draw.SectionDrawing;
+import dev.tipwright.swingweight.ClubBalance;
+import dev.tipwright.swingweight.scale.SwingWeightScale;
+import dev.tipwright.swingweight.set.ChartClub;
+import dev.tipwright.swingweight.set.SetChart;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,6 +44,10 @@ record PlanFiles(JobPlan plan, Units units, Optional<BenchUncertainty> bench) {
         Files.writeString(folder.resolve("plan.txt"), page());
         Files.writeString(folder.resolve("plan.md"), markdown());
         Files.writeString(folder.resolve("plan.json"), PlanJson.write(plan));
+        Optional<String> chart = chart();
+        if (chart.isPresent()) {
+            Files.writeString(folder.resolve("set.svg"), chart.get());
+        }
         List<ClubPlan> clubs = plan.clubs();
         for (int i = 0; i < clubs.size(); i++) {
             Optional<TipFit> fit = clubs.get(i).find(TipFit.class);
@@ -47,6 +55,18 @@ record PlanFiles(JobPlan plan, Units units, Optional<BenchUncertainty> bench) {
                 Files.writeString(folder.resolve(drawingName(i, clubs.get(i).label())), drawing(fit.get()));
             }
         }
+    }
+
+    /** The whole set at a glance; only where it is said how sure the numbers are, and a scale was used. */
+    private Optional<String> chart() {
+        Optional<SwingWeightScale> scale = plan.clubs().stream()
+                .flatMap(club -> club.find(ClubBalance.class).stream())
+                .map(ClubBalance::scale)
+                .findFirst();
+        List<ChartClub> clubs = bench.stream()
+                .flatMap(known -> plan.clubs().stream().flatMap(club -> ChartClub.of(club, known).stream()))
+                .toList();
+        return scale.filter(known -> !clubs.isEmpty()).map(known -> new SetChart(known, clubs).svg());
     }
 
     /** The number keeps two labels apart that differ in what a file name cannot hold. */

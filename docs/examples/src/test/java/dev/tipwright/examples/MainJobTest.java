@@ -131,6 +131,7 @@ class MainJobTest {
                             "plan.json",
                             "plan.md",
                             "plan.txt",
+                            "set.svg",
                             "tip-1-6.svg",
                             "tip-2-7.svg",
                             "tip-3-8.svg",
@@ -156,6 +157,7 @@ class MainJobTest {
     @Test
     void drawsEachTipAsDeepAsItSeats() throws Exception {
         Run.of(FIRST, "--out", temp.toString());
+        assertThat(drawing("set.svg")).contains("Swing weight", "pitching", "D1.0");
         assertThat(drawing("tip-4-9.svg")).contains("insertion 1.000 in").contains("Nothing binds.");
         assertThat(drawing("tip-1-6.svg")).contains("insertion 1.250 in").isNotEqualTo(drawing("tip-4-9.svg"));
         Run.of("scenarios/wedges-and-wood", "metric", "--out", temp.toString());
