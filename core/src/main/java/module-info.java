@@ -6,6 +6,7 @@ module dev.tipwright.core {
     exports dev.tipwright.core.club;
     exports dev.tipwright.core.cut;
     exports dev.tipwright.core.evidence;
+    exports dev.tipwright.core.flex;
     exports dev.tipwright.core.grip;
     exports dev.tipwright.core.length;
     exports dev.tipwright.core.mass;
@@ -16,6 +17,7 @@ module dev.tipwright.core {
     exports dev.tipwright.core.plan;
     exports dev.tipwright.core.profile;
     exports dev.tipwright.core.quantity;
+    exports dev.tipwright.core.rules;
     exports dev.tipwright.core.trim;
     exports dev.tipwright.core.uncertainty;
     exports dev.tipwright.core.internal.arg to

@@ -9,6 +9,7 @@ import dev.tipwright.core.part.Head;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.quantity.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,8 +48,12 @@ public final class CutToLengthStep implements WorkStep {
         }
         Head head = build.parts().head();
         Work work = build.work();
+        Length alongAxis = alongAxis(target.get(), head);
+        if (alongAxis.nanometres() <= 0) {
+            return StepOutcome.notTaken(build, tooShort(alongAxis, work.seat().insertion()));
+        }
         CutToLength cut = new CutToLength(
-                target.get().length(),
+                alongAxis,
                 build.buttFromTop(),
                 head.bore().depth(),
                 work.seat().insertion(),
@@ -56,15 +61,36 @@ public final class CutToLengthStep implements WorkStep {
                 build.parts().shaft().length(),
                 work.tipTrim(),
                 kerf);
-        return made(build, cut);
+        StepOutcome outcome = made(build, cut);
+        if (target.get().measure() == LengthMeasure.ALONG_AXIS) {
+            return outcome;
+        }
+        List<Finding> findings = new ArrayList<>(outcome.findings());
+        findings.add(Finding.note(
+                LengthCode.BY_PLANE,
+                Term.of("L60", "length by the 60 degree plane", target.get().length()),
+                Term.of("L", "playing length", cut.target())));
+        return new StepOutcome(outcome.after(), findings, outcome.reports());
+    }
+
+    private static Length alongAxis(LengthTarget target, Head head) {
+        return switch (target.measure()) {
+            case ALONG_AXIS -> target.length();
+            case SIXTY_DEGREE_PLANE -> SixtyDegreePlane.of(head).alongAxis(target.length());
+        };
+    }
+
+    private static Finding tooShort(Length alongAxis, Length insertion) {
+        return Finding.stop(
+                LengthCode.TARGET_TOO_SHORT,
+                Term.of("L", "playing length", alongAxis),
+                Term.of("i", "insertion", insertion));
     }
 
     private static StepOutcome made(Build build, CutToLength cut) {
         Term length = Term.of("L", "playing length", cut.target());
         if (!cut.cutLength().moreThan(cut.insertion())) {
-            return StepOutcome.notTaken(
-                    build,
-                    Finding.stop(LengthCode.TARGET_TOO_SHORT, length, Term.of("i", "insertion", cut.insertion())));
+            return StepOutcome.notTaken(build, tooShort(cut.target(), cut.insertion()));
         }
         if (cut.buttTrim().nanometres() < 0) {
             Finding tooShort = Finding.stop(

@@ -10,6 +10,8 @@ public enum LengthCode implements FindingCode {
     NOT_SEATED("the tip is not seated, so nothing can be said about length: settle how far it goes in first"),
     /** The wanted length leaves no shaft at all. */
     TARGET_TOO_SHORT("a playing length of {L} leaves no shaft above the insertion of {i}"),
+    /** The wanted length is by the 60 degree plane. */
+    BY_PLANE("the wanted {L60} is by the 60 degree plane; along the shaft that is {L}"),
     /** The shaft does not reach. */
     SHAFT_TOO_SHORT(
             "the shaft is {s} too short for {L}: with nothing off its butt the club plays {Lmax}; extend the butt, take"

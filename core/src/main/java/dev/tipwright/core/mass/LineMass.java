@@ -25,11 +25,18 @@ final class LineMass {
         double length = shaft.length().millimetres();
         double mass = shaft.mass().mass().grams();
         double balance = shaft.mass().balance().millimetres();
-        double atTip = 2 * mass / (length * length) * (2 * length - 3 * balance);
+        double atTip = atTip(shaft);
         double slope = 6 * mass / (length * length * length) * (2 * balance - length);
         double[] moments = new double[3];
         add(moments, atTip, slope, from, to);
         return moments;
+    }
+
+    /** The straight line density at the raw tip, {@code (2 m / R^2) (2 R - 3 b)}. */
+    static double atTip(Shaft shaft) {
+        double length = shaft.length().millimetres();
+        double balance = shaft.mass().balance().millimetres();
+        return 2 * shaft.mass().mass().grams() / (length * length) * (2 * length - 3 * balance);
     }
 
     private static double[] alongKnots(List<LineDensityProfile.Knot> knots, double from, double to) {

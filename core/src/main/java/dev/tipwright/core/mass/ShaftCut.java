@@ -5,12 +5,15 @@ import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.LineDensity;
 import dev.tipwright.core.quantity.Mass;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A piece of a shaft between two places: what it weighs, where it balances, how it resists being swung. Where the
@@ -68,6 +71,29 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
         long length = shaft.length().nanometres();
         long balance = Math.multiplyExact(3, shaft.mass().balance().nanometres());
         return shaft.mass().along().known().isPresent() || (balance >= length && balance <= 2 * length);
+    }
+
+    /**
+     * Line density along a raw shaft: as found out by weighing, or the straight line that has its mass and balance point.
+     *
+     * @param shaft the raw shaft
+     * @return mass for length from the raw tip to the butt; empty if it was not found out and the straight line goes to
+     *     zero or below somewhere
+     */
+    public static Optional<LineDensityProfile> lineDensity(Shaft shaft) {
+        Require.given("shaft", shaft);
+        Optional<LineDensityProfile> known = shaft.mass().along().known();
+        if (known.isPresent()) {
+            return known;
+        }
+        double atTip = LineMass.atTip(shaft);
+        double atButt = 2 * shaft.mass().mass().grams() / shaft.length().millimetres() - atTip;
+        if (!(atTip > 0 && atButt > 0)) {
+            return Optional.empty();
+        }
+        return Optional.of(new LineDensityProfile(List.of(
+                new LineDensityProfile.Knot(Length.ZERO, LineDensity.ofGramsPerMillimetre(atTip)),
+                new LineDensityProfile.Knot(shaft.length(), LineDensity.ofGramsPerMillimetre(atButt)))));
     }
 
     /**

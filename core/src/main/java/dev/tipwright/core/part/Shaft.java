@@ -3,6 +3,7 @@ package dev.tipwright.core.part;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.Length;
+import java.util.List;
 
 /**
  * A raw shaft as it came out of the box: length, mass, section, and what is known of its flex.
@@ -47,6 +48,13 @@ public record Shaft(
                     section.outside().to());
         }
         Require.given("flex", flex);
+        for (ShaftFlex.Timed timed : flex.known().map(ShaftFlex::measured).orElse(List.of())) {
+            Require.that(
+                    timed.clamp().lessThan(length),
+                    "flex",
+                    "must be timed with a clamp that leaves some of the length, " + length,
+                    timed.clamp());
+        }
     }
 
     /**

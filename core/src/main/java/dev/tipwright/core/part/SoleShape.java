@@ -7,7 +7,7 @@ import dev.tipwright.core.quantity.Length;
  * The sole of a head as the 60 degree plane of the Rules meets it.
  *
  * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code u})
- * @param radius radius of the sole from heel to toe ({@code r}); zero or more
+ * @param radius radius of the sole from heel to toe ({@code r}); zero or more, at most 3 m
  */
 public record SoleShape(Length lowest, Length radius) {
 
@@ -16,11 +16,11 @@ public record SoleShape(Length lowest, Length radius) {
      *
      * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code
      *     u})
-     * @param radius radius of the sole from heel to toe ({@code r}); zero or more
+     * @param radius radius of the sole from heel to toe ({@code r}); zero or more, at most 3 m
      */
     public SoleShape {
         Require.between("lowest", lowest, Length.ofMillimetres(-300), Length.ofMillimetres(300));
-        Require.notNegative("radius", radius);
+        Require.between("radius", radius, Length.ZERO, Length.ofMillimetres(3000));
     }
 
     /**
@@ -36,7 +36,7 @@ public record SoleShape(Length lowest, Length radius) {
     /**
      * This one with another value in one place.
      *
-     * @param radius radius of the sole from heel to toe ({@code r}); zero or more
+     * @param radius radius of the sole from heel to toe ({@code r}); zero or more, at most 3 m
      * @return a copy that differs in that alone
      */
     public SoleShape withRadius(Length radius) {

@@ -10,16 +10,16 @@ import java.util.List;
 public sealed interface StiffnessShape {
 
     /**
-     * Stiffness read at stations, straight between them.
+     * Stiffness read at stations, straight between them. Two knots at one place are a step: the first holds below it, the second above.
      *
-     * @param knots two or more, from the raw tip (0) to the butt, in order
+     * @param knots two or more, from the raw tip (0) to the butt, in order, at most two at one place
      */
     record AtStations(List<Knot> knots) implements StiffnessShape {
 
         /**
          * Checks the value.
          *
-         * @param knots two or more, from the raw tip (0) to the butt, in order
+         * @param knots two or more, from the raw tip (0) to the butt, in order, at most two at one place
          */
         public AtStations {
             knots = Require.list("knots", knots);
@@ -30,12 +30,15 @@ public sealed interface StiffnessShape {
                     "must start at the raw tip, 0",
                     knots.get(0).at());
             for (int i = 1; i < knots.size(); i++) {
+                Length here = knots.get(i).at();
+                Require.that(!here.lessThan(knots.get(i - 1).at()), "knots", "must be in order of their place", here);
                 Require.that(
-                        knots.get(i - 1).at().lessThan(knots.get(i).at()),
+                        i < 2 || here.moreThan(knots.get(i - 2).at()),
                         "knots",
-                        "must be in order of their place",
-                        knots);
+                        "must be at most two at one place",
+                        "three at " + here);
             }
+            Require.that(knots.get(knots.size() - 1).at().nanometres() > 0, "knots", "must span some length", knots);
         }
     }
 

@@ -4,6 +4,7 @@ import static dev.tipwright.core.Bench.len;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.Bench;
 import dev.tipwright.core.club.Build;
@@ -57,6 +58,25 @@ class CutToLengthStepTest {
         assertThat(outcome.after().work().buttTrim()).isEqualTo(len("1 5/8 in"));
         assertThat(outcome.after().cutLength()).isEqualTo(len("36 3/8 in"));
         assertThat(PlayingLength.alongAxis(outcome.after())).isEqualTo(len("37 1/2 in"));
+    }
+
+    /** A hosel 0.530 in wide: h cot 60 = 0.265 / sqrt 3 = 0.152997 in more along the axis, so that much less off the butt. */
+    @Test
+    void aTargetByThePlaneIsCutLongerAndSaysSo() {
+        StepOutcome outcome = byPlane("37 1/2 in");
+        Finding note = only(outcome);
+        assertThat(note.code()).isEqualTo(LengthCode.BY_PLANE);
+        assertThat(note.severity()).isEqualTo(Severity.NOTE);
+        assertThat(note.message(Units.INCH))
+                .isEqualTo("the wanted 37.500 in (37 1/2) is by the 60 degree plane; along the shaft that is"
+                        + " 37.653 in (near 37 21/32)");
+        // 1.625 - 0.152997 in, to the sixth decimal of an inch, 25 nm.
+        assertThat(outcome.after().work().buttTrim().inches()).isCloseTo(1.472003, within(1e-6));
+    }
+
+    private static StepOutcome byPlane(String length) {
+        LengthTarget target = new LengthTarget("7", len(length), LengthMeasure.SIXTY_DEGREE_PLANE);
+        return CutToLengthStep.to(new LengthPlan(List.of(target)), KERF).take(seated());
     }
 
     /** An extension of 1 in counts as cap: as much more comes off the butt. */
@@ -129,6 +149,7 @@ class CutToLengthStepTest {
                 take("1 in", seated()),
                 take("40 in", seated()),
                 take("37 1/2 in", seated()),
+                byPlane("37 1/2 in"),
                 take("39 3/32 in", seated()));
         Set<LengthCode> reached = EnumSet.noneOf(LengthCode.class);
         Set<LengthInstruction> told = EnumSet.noneOf(LengthInstruction.class);

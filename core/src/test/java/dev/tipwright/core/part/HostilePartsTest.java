@@ -90,7 +90,8 @@ class HostilePartsTest {
                 bad("along must be from -500 mm to 500 mm, was 501 mm", () -> new HeadCentre(len("501 mm"), ZERO)),
                 bad("off must be from 0 mm to 500 mm, was -0.000001 mm", () -> new HeadCentre(ZERO, LESS)),
                 bad("lowest must be from -300 mm to 300 mm, was 301 mm", () -> new SoleShape(len("301 mm"), ZERO)),
-                bad("radius must not be negative, was -0.000001 mm", () -> new SoleShape(ZERO, LESS)),
+                bad("radius must be from 0 mm to 3000 mm, was -0.000001 mm", () -> new SoleShape(ZERO, LESS)),
+                bad("radius must be from 0 mm to 3000 mm, was 3001 mm", () -> new SoleShape(ZERO, len("3001 mm"))),
                 bad("outside must be from 0.000001 mm to 100 mm, was 0 mm", () -> Hosel.of(ZERO)));
     }
 
@@ -156,8 +157,12 @@ class HostilePartsTest {
                         "knots must start at the raw tip, 0, was 25.4 mm",
                         () -> new StiffnessShape.AtStations(List.of(high, high))),
                 bad(
-                        "knots must be in order of their place",
-                        () -> new StiffnessShape.AtStations(List.of(low, high, high))),
+                        "knots must be in order of their place, was 0 mm",
+                        () -> new StiffnessShape.AtStations(List.of(low, high, low))),
+                bad(
+                        "knots must be at most two at one place, was three at 25.4 mm",
+                        () -> new StiffnessShape.AtStations(List.of(low, high, high, high))),
+                bad("knots must span some length, was [", () -> new StiffnessShape.AtStations(List.of(low, low))),
                 bad(
                         "stiffness must be above zero, was 0.0 N m2",
                         () -> new StiffnessShape.Knot(ZERO, BendingStiffness.ZERO)),

@@ -1,11 +1,18 @@
 package dev.tipwright.examples;
 
+import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.grip.GripStep;
+import dev.tipwright.core.grip.TapeLayers;
 import dev.tipwright.core.length.CutToLengthStep;
 import dev.tipwright.core.length.LengthDoubt;
+import dev.tipwright.core.match.ForbiddenPair;
+import dev.tipwright.core.match.ShaftMatch;
+import dev.tipwright.core.match.ShaftMatcher;
+import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
-import dev.tipwright.core.plan.PlanText;
 import dev.tipwright.core.plan.SetReview;
+import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.examples.read.Job;
@@ -14,12 +21,12 @@ import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFitStep;
 import dev.tipwright.swingweight.ShaftReview;
+import dev.tipwright.swingweight.SwingWeightCost;
 import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,8 +44,9 @@ import java.util.Optional;
  *   2   the input has problems: all of them are on standard error, and there is no plan
  * </pre>
  *
- * <p>With {@code --out} the plan is also written to {@code plan.txt} and {@code plan.md} in the folder OUTPUT, which is made if it is not
- * there. Other files in it are left alone, and nothing is written if the input has problems.
+ * <p>With {@code --out} the plan is also written to {@code plan.txt}, {@code plan.md} and {@code plan.json} in the folder OUTPUT, which is
+ * made if it is not there, with a drawing of each finished tip in its bore beside them. Other files in it are left alone, and nothing is
+ * written if the input has problems.
  */
 public final class MainJob {
     /** The plan is printed. What the plan itself advises against is said in its findings. */
@@ -91,20 +99,11 @@ public final class MainJob {
             return PROBLEMS;
         }
         Job job = input.job().get();
-        JobPlan plan = plan(job);
-        Units units = arguments.units();
-        String page = job.bench()
-                .map(bench -> PlanText.plain(plan, units, bench))
-                .orElseGet(() -> PlanText.plain(plan, units));
+        PlanFiles files = new PlanFiles(plan(job), arguments.units(), job.bench());
         if (arguments.output().isPresent()) {
-            String markdown = job.bench()
-                    .map(bench -> PlanText.markdown(plan, units, bench))
-                    .orElseGet(() -> PlanText.markdown(plan, units));
-            Path folder = Files.createDirectories(Path.of(arguments.output().get()));
-            Files.writeString(folder.resolve("plan.txt"), page);
-            Files.writeString(folder.resolve("plan.md"), markdown);
+            files.writeTo(Path.of(arguments.output().get()));
         }
-        out.print(page);
+        out.print(files.page());
         return PLANNED;
     }
 
@@ -128,15 +127,35 @@ public final class MainJob {
         }
     }
 
-    /** The whole job, each step after those it needs. */
+    /** The whole job, with the shafts shared out first if that is wanted. */
     static JobPlan plan(Job job) {
-        return JobPlanner.of(
-                        build -> TipTrimStep.by(job.chartOf(build), job.kerf()).take(build),
-                        TipFitStep.with(job.fit()),
-                        CutToLengthStep.to(job.lengths(), job.kerf()),
-                        SwingWeightStep.towards(job.swingWeights(), job.tipWeights()))
-                .reviewedBy(reviews(job).toArray(SetReview[]::new))
-                .plan(job.clubs());
+        JobPlanner planner = JobPlanner.of(steps(job).toArray(WorkStep[]::new));
+        List<SetReview> reviews = reviews(job);
+        ClubSet clubs = job.clubs();
+        if (job.extras().shareShafts()) {
+            List<Shaft> shafts =
+                    clubs.builds().stream().map(build -> build.parts().shaft()).toList();
+            ShaftMatch match = ShaftMatcher.by(planner, SwingWeightCost.WITHOUT_TIP_WEIGHT)
+                    .withForbidden(ForbiddenPair.acrossBlanks(clubs, shafts))
+                    .match(clubs);
+            reviews.add(match);
+            clubs = match.set();
+        }
+        return planner.reviewedBy(reviews.toArray(SetReview[]::new)).plan(clubs);
+    }
+
+    /** Each step after those it needs. */
+    private static List<WorkStep> steps(Job job) {
+        List<WorkStep> steps = new ArrayList<>(List.of(
+                build -> TipTrimStep.by(job.chartOf(build), job.kerf()).take(build),
+                TipFitStep.with(job.fit()),
+                CutToLengthStep.to(job.lengths(), job.kerf())));
+        job.extras().orientation().ifPresent(steps::add);
+        if (job.sizesGrips()) {
+            steps.add(GripStep.over(job.extras().tape().orElse(TapeLayers.NONE)));
+        }
+        steps.add(SwingWeightStep.towards(job.swingWeights(), job.tipWeights()));
+        return steps;
     }
 
     /** What looks at the whole set; where instruments are named, at how sure its numbers are too. */

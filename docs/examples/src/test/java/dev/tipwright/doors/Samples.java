@@ -18,6 +18,13 @@ import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
+import dev.tipwright.core.flex.ClubFrequency;
+import dev.tipwright.core.flex.FlexReview;
+import dev.tipwright.core.flex.FlexStep;
+import dev.tipwright.core.flex.FrequencyLine;
+import dev.tipwright.core.flex.ShaftBend;
+import dev.tipwright.core.flex.ShapeCheck;
+import dev.tipwright.core.flex.TrimEffect;
 import dev.tipwright.core.grip.GripFit;
 import dev.tipwright.core.grip.GripStep;
 import dev.tipwright.core.grip.TapeLayers;
@@ -27,6 +34,8 @@ import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.length.LengthMeasure;
 import dev.tipwright.core.length.LengthPlan;
 import dev.tipwright.core.length.LengthTarget;
+import dev.tipwright.core.length.LongestSet;
+import dev.tipwright.core.length.SixtyDegreePlane;
 import dev.tipwright.core.mass.RemovedMaterial;
 import dev.tipwright.core.mass.ShaftCut;
 import dev.tipwright.core.match.ClubCost;
@@ -102,6 +111,9 @@ import dev.tipwright.core.quantity.Speed;
 import dev.tipwright.core.quantity.Stress;
 import dev.tipwright.core.quantity.Torque;
 import dev.tipwright.core.quantity.Volume;
+import dev.tipwright.core.rules.ClubLimits;
+import dev.tipwright.core.rules.RulesReport;
+import dev.tipwright.core.rules.RulesStep;
 import dev.tipwright.core.trim.TipTrim;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.core.trim.TrimChart;
@@ -130,6 +142,9 @@ import dev.tipwright.core.uncertainty.SecondOrder;
 import dev.tipwright.core.uncertainty.UncertainClub;
 import dev.tipwright.fitcheck.BoreDepthCheck;
 import dev.tipwright.fitcheck.FitDoubt;
+import dev.tipwright.fitcheck.FitGauges;
+import dev.tipwright.fitcheck.FitQuantity;
+import dev.tipwright.fitcheck.FitReadings;
 import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFit;
@@ -140,6 +155,8 @@ import dev.tipwright.fitcheck.bond.ShearLag;
 import dev.tipwright.fitcheck.bond.Tube;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.insert.WitnessMark;
+import dev.tipwright.fitcheck.insert.WitnessMarks;
 import dev.tipwright.fitcheck.limits.FitClass;
 import dev.tipwright.fitcheck.limits.Lean;
 import dev.tipwright.fitcheck.limits.SizeLimits;
@@ -147,7 +164,15 @@ import dev.tipwright.fitcheck.other.BoreOpening;
 import dev.tipwright.fitcheck.other.Drill;
 import dev.tipwright.fitcheck.other.Margin;
 import dev.tipwright.fitcheck.other.ShimFit;
+import dev.tipwright.fitcheck.other.ShimReach;
 import dev.tipwright.fitcheck.other.WayToFit;
+import dev.tipwright.fitcheck.set.AssemblyAim;
+import dev.tipwright.fitcheck.set.FittedPair;
+import dev.tipwright.fitcheck.set.LabelledBore;
+import dev.tipwright.fitcheck.set.LabelledTip;
+import dev.tipwright.fitcheck.set.Rescue;
+import dev.tipwright.fitcheck.set.RescueChoice;
+import dev.tipwright.fitcheck.set.SelectiveAssembly;
 import dev.tipwright.fitcheck.taper.KnownTip;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.NextMeasurement;
@@ -160,6 +185,8 @@ import dev.tipwright.fitcheck.taper.StockRange;
 import dev.tipwright.fitcheck.taper.StopReading;
 import dev.tipwright.fitcheck.taper.StopReport;
 import dev.tipwright.fitcheck.taper.TipSection;
+import dev.tipwright.fitcheck.used.BoreCleaning;
+import dev.tipwright.fitcheck.used.UsedTip;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.ShaftReview;
 import dev.tipwright.swingweight.SwingWeightCost;
@@ -231,6 +258,11 @@ public final class Samples {
             Map.entry("cutter", in(".368")),
             Map.entry("oversize", Reading.measured(in(".002"))),
             Map.entry("loosest", in(".006")),
+            Map.entry("WitnessMarks.insertion", Length.ZERO),
+            Map.entry("FitGauges.tip", Instrument.ofStandard("micrometer", "mm", 0.003, 0.002)),
+            Map.entry("FitGauges.bore", Instrument.ofStandard("pins", "mm", 0.003, 0.002)),
+            Map.entry("FitGauges.depth", Instrument.ofStandard("rule", "mm", 0.2, 0)),
+            Map.entry("UsedTip.found", DiameterProfile.cylinder(in(".36"), in("1.25"))),
             Map.entry("ShimFit.tip", DiameterProfile.cylinder(in(".34"), in("8"))),
             Map.entry("ShimFit.least", in(".004")),
             Map.entry("ShimFit.greatest", in(".005")),
@@ -254,6 +286,7 @@ public final class Samples {
             Map.entry("JobPlan.label", "6"),
             Map.entry("ShaftModel.label", "mid"),
             Map.entry("Finding.symbol", "T"),
+            Map.entry("FrequencyLine.club", "6"),
             Map.entry("ClubBalance.label", "head"),
             Map.entry("Balance.label", "head"),
             Map.entry("Seat.stop", Stop.BORE_BOTTOM),
@@ -477,7 +510,7 @@ public final class Samples {
                         in("39"),
                         ShaftMass.of(Mass.ofGrams(84.1), in("20.25")),
                         section,
-                        Reading.unknown("not timed")));
+                        Reading.measured(get(ShaftFlex.class))));
         put(GripSize.class, new GripSize(in(".600"), in("1.05")));
         put(
                 Grip.class,
@@ -582,10 +615,47 @@ public final class Samples {
                 dev.tipwright.core.mass.ProfileVolume.class,
                 new dev.tipwright.core.mass.ProfileVolume(DiameterProfile.cylinder(in(".3735"), in("8"))));
         put(RemovedMaterial.class, RemovedMaterial.of(get(Build.class)));
+        flexAndRules();
         fits();
         weights();
         plans();
         benchWork();
+        setsOfTips();
+    }
+
+    private static void setsOfTips() {
+        TipSection section = get(TipSection.class);
+        Bore bore = get(Bore.class);
+        WitnessMarks marks = WitnessMarks.of(DiameterProfile.cylinder(in(".359"), in("8")), bore, in(".0004"));
+        put(WitnessMarks.class, marks);
+        put(WitnessMark.class, marks.marks().get(0));
+        list(WitnessMark.class, marks.marks().get(0));
+        put(UsedTip.class, new UsedTip(get(ShaftSection.class), in("1/2"), finishedTip(), get(ThicknessProfile.class)));
+        put(BoreCleaning.class, new BoreCleaning(bore.shallowedTo(in("1.15")), bore, in(".001")));
+        list(StockRange.class, new StockRange(in("-.004"), Length.ZERO));
+        put(ShimReach.class, ShimReach.of(in(".004"), in(".006"), List.of(in(".003")), Optional.empty()));
+        LabelledTip tip = new LabelledTip("A", section);
+        LabelledBore seat = new LabelledBore("7", bore, bore.depth());
+        put(LabelledTip.class, tip);
+        list(LabelledTip.class, tip);
+        put(LabelledBore.class, seat);
+        list(LabelledBore.class, seat);
+        SelectiveAssembly assembly = SelectiveAssembly.of(
+                List.of(tip), List.of(seat), in(".004"), Reading.unknown("the maker"), AssemblyAim.LEAST_MATERIAL);
+        put(SelectiveAssembly.class, assembly);
+        put(FittedPair.class, assembly.pairs().get(0));
+        list(FittedPair.class, assembly.pairs().get(0));
+        FitReadings readings = new FitReadings(DiameterProfile.cylinder(in(".35"), in("8")), bore, in("1"));
+        put(FitReadings.class, readings);
+        Instrument micrometer = Instrument.ofStandard("micrometer", "mm", 0.003, 0.002);
+        put(FitGauges.class, new FitGauges(micrometer, micrometer, micrometer));
+        put(FitQuantity.class, FitQuantity.MEAN_CLEARANCE);
+        put(
+                "java.util.function.ToDoubleFunction<" + FitReadings.class.getName() + ">",
+                (java.util.function.ToDoubleFunction<FitReadings>) any -> 1.0);
+        Rescue rescue = new Rescue(get(Shaft.class), get(Work.class));
+        put(Rescue.class, rescue);
+        put(RescueChoice.class, rescue.over(set(), get(JobPlanner.class)).get(0));
     }
 
     private static void benchWork() {
@@ -622,6 +692,28 @@ public final class Samples {
         put(Orientation.class, Orientation.of(get(Build.class), "the seam", Angle.ofDegrees(90)));
         put(OrientStep.class, OrientStep.to("the seam", Angle.ofDegrees(90)));
         put(BoreDepthCheck.class, new BoreDepthCheck(get(Bore.class), in("1.15"), in(".02")));
+    }
+
+    private static void flexAndRules() {
+        java.util.function.Function<Build, Length> rule = build -> in("37");
+        put("java.util.function.Function<" + Build.class.getName() + ", " + Length.class.getName() + ">", rule);
+        put(LongestSet.class, new LongestSet(List.of(get(LengthTarget.class)), in("1/2")));
+        put(SixtyDegreePlane.class, SixtyDegreePlane.of(get(Head.class)));
+        put(ClubLimits.class, ClubLimits.EQUIPMENT_RULES);
+        put(RulesStep.class, RulesStep.within(ClubLimits.EQUIPMENT_RULES, in("1/16")));
+        put(RulesReport.class, new RulesReport(get(Build.class), ClubLimits.EQUIPMENT_RULES));
+        ClubFrequency club = ClubFrequency.of(get(Build.class), in("5")).orElseThrow();
+        put(ClubFrequency.class, club);
+        put(ShaftBend.class, club.bend());
+        put(TrimEffect.class, club.effectOf(in("1/2")));
+        put(ShapeCheck.class, club.bend().checks(get(Shaft.class)).get(0));
+        put(FlexStep.class, FlexStep.clamping(in("5"), Frequency.ofPerMinute(3)));
+        put(FlexReview.class, new FlexReview(Frequency.ofPerMinute(2)));
+        FrequencyLine.Point six = new FrequencyLine.Point("6", in("37 1/2"), Frequency.ofPerMinute(306));
+        FrequencyLine.Point seven = new FrequencyLine.Point("7", in("37"), Frequency.ofPerMinute(310));
+        put(FrequencyLine.Point.class, six);
+        put("java.util.List<" + FrequencyLine.Point.class.getTypeName() + ">", List.of(six, seven));
+        put(FrequencyLine.class, new FrequencyLine(List.of(six, seven)));
     }
 
     private static Object termOf(Class<?> kind) {
@@ -688,7 +780,7 @@ public final class Samples {
         Margin margin = new Margin(Margin.What.HOSEL_WALL, in(".08"), Reading.measured(in(".07")));
         put(Margin.class, margin);
         put("java.util.List<" + Margin.class.getName() + ">", List.of(margin));
-        WayToFit way = new WayToFit(WayToFit.Way.OPEN_BORE, true, List.of(margin));
+        WayToFit way = WayToFit.of(WayToFit.Way.OPEN_BORE, true, List.of(margin));
         put(WayToFit.class, way);
         put("java.util.List<" + WayToFit.class.getName() + ">", List.of(way));
         put(Force.class, Force.ofNewtons(2000));

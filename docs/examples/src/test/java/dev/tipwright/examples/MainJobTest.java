@@ -2,6 +2,7 @@ package dev.tipwright.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.tipwright.core.plan.JobPlan;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -11,10 +12,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
 
 /** The main job from its arguments to its exit code. */
 class MainJobTest {
@@ -122,12 +125,48 @@ class MainJobTest {
         assertThat(Files.readString(output.resolve("plan.md"))).startsWith("# Plan for 6 clubs");
         assertThat(output.resolve("mine.txt")).hasContent("mine");
         try (Stream<Path> files = Files.list(output)) {
-            assertThat(files).hasSize(3);
+            assertThat(files.map(file -> file.getFileName().toString()).sorted())
+                    .containsExactly(
+                            "mine.txt",
+                            "plan.json",
+                            "plan.md",
+                            "plan.txt",
+                            "tip-1-6.svg",
+                            "tip-2-7.svg",
+                            "tip-3-8.svg",
+                            "tip-4-9.svg",
+                            "tip-5-pitching.svg",
+                            "tip-6-gap.svg");
         }
         Path fresh = temp.resolve("fresh");
         assertThat(Run.of(FIRST, "metric", "--out", fresh.toString()).out())
                 .isEqualTo(Run.of(FIRST, "metric").out());
         assertThat(fresh.resolve("plan.txt")).hasContent(Run.of(FIRST, "metric").out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"practice-set", "wedges-and-wood"})
+    void whatIsWrittenAsDataIsThePlan(String scenario) throws IOException {
+        Run.of("scenarios/" + scenario, "--out", temp.toString());
+        JobPlan back = PlanJson.read(Files.readString(temp.resolve("plan.json")), JobPlan.class);
+        assertThat(back).isEqualTo(Scenario.named(scenario).plan());
+    }
+
+    /** The nine's bore is 1.000 in deep; the wood sits on a mark 1 1/2 in up its tip. */
+    @Test
+    void drawsEachTipAsDeepAsItSeats() throws Exception {
+        Run.of(FIRST, "--out", temp.toString());
+        assertThat(drawing("tip-4-9.svg")).contains("insertion 1.000 in").contains("Nothing binds.");
+        assertThat(drawing("tip-1-6.svg")).contains("insertion 1.250 in").isNotEqualTo(drawing("tip-4-9.svg"));
+        Run.of("scenarios/wedges-and-wood", "metric", "--out", temp.toString());
+        assertThat(drawing("tip-4-3-wood.svg")).contains("insertion 38.1 mm");
+    }
+
+    private String drawing(String name) throws Exception {
+        Path file = temp.resolve(name);
+        Document svg = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+        assertThat(svg.getDocumentElement().getTagName()).isEqualTo("svg");
+        return Files.readString(file);
     }
 
     @Test

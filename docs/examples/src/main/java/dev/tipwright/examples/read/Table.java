@@ -8,7 +8,7 @@ enum Table {
     BLANKS("blanks.csv", "blank, material, parallel tip, density of finish, density of structure"),
     SHAFTS("shafts.csv", "shaft, blank, raw length, mass, balance from tip, tip diameter, finish, wall, butt diameter"),
     TIPS("tips.csv", "shaft, from tip, diameter"),
-    GRIPS("grips.csv", "grip, mass, cap, length, centre of mass from top"),
+    GRIPS("grips.csv", "grip, mass, cap, length, centre of mass from top", "core, outside"),
     HEADS(
             "heads.csv",
             "head, kind, hand, bore end, mass, lie, loft, hosel outside, mouth to ground, centre of mass from mouth"),
@@ -23,10 +23,16 @@ enum Table {
 
     private final String file;
     private final String columns;
+    private final String optional;
 
     Table(String file, String columns) {
+        this(file, columns, "");
+    }
+
+    Table(String file, String columns, String optional) {
         this.file = file;
         this.columns = columns;
+        this.optional = optional;
     }
 
     String file() {
@@ -35,6 +41,15 @@ enum Table {
 
     List<String> columns() {
         return List.of(columns.split(", "));
+    }
+
+    /** Columns that may be left out altogether. */
+    List<String> optional() {
+        return optional.isEmpty() ? List.of() : List.of(optional.split(", "));
+    }
+
+    boolean knows(String column) {
+        return columns().contains(column) || optional().contains(column);
     }
 
     /** Without a tapered tip there is nothing to say in {@code tips.csv}. */

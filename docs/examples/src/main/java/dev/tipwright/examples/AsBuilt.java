@@ -1,0 +1,82 @@
+package dev.tipwright.examples;
+
+import dev.tipwright.core.length.PlayingLength;
+import dev.tipwright.core.plan.ClubPlan;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.swingweight.ClubBalance;
+import dev.tipwright.swingweight.balance.Balance;
+import dev.tipwright.swingweight.scale.SwingWeight;
+import java.util.Objects;
+
+/**
+ * What a finished club was found to be, beside what its plan predicted: the record that goes with the plan.
+ *
+ * @param club label of the club
+ * @param predicted what the plan says
+ * @param found what the bench says
+ */
+public record AsBuilt(String club, Measures predicted, Measures found) {
+
+    /** Checks the values. */
+    public AsBuilt {
+        Objects.requireNonNull(club, "club");
+        Objects.requireNonNull(predicted, "predicted");
+        Objects.requireNonNull(found, "found");
+    }
+
+    /**
+     * What is measured on a finished club.
+     *
+     * @param length playing length along the shaft
+     * @param swingWeight on the scale of the job
+     * @param mass of the whole club
+     * @param balance balance point from the top of the grip
+     */
+    public record Measures(Length length, SwingWeight swingWeight, Mass mass, Length balance) {
+
+        /** Checks the values. */
+        public Measures {
+            Objects.requireNonNull(length, "length");
+            Objects.requireNonNull(swingWeight, "swingWeight");
+            Objects.requireNonNull(mass, "mass");
+            Objects.requireNonNull(balance, "balance");
+        }
+    }
+
+    /**
+     * The record of a club that was planned to its end.
+     *
+     * @param plan of the club, with its balance
+     * @param found what the bench says
+     * @return both side by side
+     * @throws IllegalArgumentException if the plan never came to a balance or a seat
+     */
+    public static AsBuilt of(ClubPlan plan, Measures found) {
+        Balance balance = Balance.of(plan.after());
+        SwingWeight reads = plan.report(ClubBalance.class).reads();
+        Measures predicted =
+                new Measures(PlayingLength.alongAxis(plan.after()), reads, balance.total(), balance.balancePoint());
+        return new AsBuilt(plan.label(), predicted, found);
+    }
+
+    /** Found length less predicted. */
+    public Length longer() {
+        return found.length().minus(predicted.length());
+    }
+
+    /** Found swing weight less predicted, in points. */
+    public double pointsMore() {
+        return found.swingWeight().over(predicted.swingWeight());
+    }
+
+    /** Found mass less predicted. */
+    public Mass heavier() {
+        return found.mass().minus(predicted.mass());
+    }
+
+    /** How much further from the top of the grip the club balances than predicted. */
+    public Length balancesFurtherDown() {
+        return found.balance().minus(predicted.balance());
+    }
+}

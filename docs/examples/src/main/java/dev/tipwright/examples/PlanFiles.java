@@ -1,0 +1,62 @@
+package dev.tipwright.examples;
+
+import dev.tipwright.core.plan.ClubPlan;
+import dev.tipwright.core.plan.JobPlan;
+import dev.tipwright.core.plan.PlanText;
+import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.fitcheck.TipFit;
+import dev.tipwright.fitcheck.draw.SectionDrawing;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A plan as files: for the wall, for a browser, for a program, and a drawing of each finished tip in its bore.
+ *
+ * @param plan of all clubs
+ * @param units to print in
+ * @param bench what things were measured with, if that is said
+ */
+record PlanFiles(JobPlan plan, Units units, Optional<BenchUncertainty> bench) {
+    /** A clearance of a few thousandths is then as wide on the page as the wall of a hosel. */
+    private static final int EXAGGERATION = 20;
+
+    /** The page for the wall. */
+    String page() {
+        return bench.map(known -> PlanText.plain(plan, units, known)).orElseGet(() -> PlanText.plain(plan, units));
+    }
+
+    private String markdown() {
+        return bench.map(known -> PlanText.markdown(plan, units, known))
+                .orElseGet(() -> PlanText.markdown(plan, units));
+    }
+
+    /** Writes all of them to a folder, which is made if it is not there. */
+    void writeTo(Path output) throws IOException {
+        Path folder = Files.createDirectories(output);
+        Files.writeString(folder.resolve("plan.txt"), page());
+        Files.writeString(folder.resolve("plan.md"), markdown());
+        Files.writeString(folder.resolve("plan.json"), PlanJson.write(plan));
+        List<ClubPlan> clubs = plan.clubs();
+        for (int i = 0; i < clubs.size(); i++) {
+            Optional<TipFit> fit = clubs.get(i).find(TipFit.class);
+            if (fit.isPresent()) {
+                Files.writeString(folder.resolve(drawingName(i, clubs.get(i).label())), drawing(fit.get()));
+            }
+        }
+    }
+
+    /** The number keeps two labels apart that differ in what a file name cannot hold. */
+    private static String drawingName(int index, String label) {
+        return "tip-" + (index + 1) + "-" + label.replaceAll("[^A-Za-z0-9]+", "-") + ".svg";
+    }
+
+    /** As deep as the tip seats; of a bore that goes on below a mark no more is drawn. */
+    private String drawing(TipFit fit) {
+        return SectionDrawing.svg(
+                fit.removal().profile(), fit.bore().shallowedTo(fit.insertion()), EXAGGERATION, units);
+    }
+}
