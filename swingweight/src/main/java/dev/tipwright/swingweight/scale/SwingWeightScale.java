@@ -4,6 +4,7 @@ import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.text.Decimals;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Torque;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -63,6 +64,9 @@ public record SwingWeightScale(
     public static final SwingWeightScale LETTERS_AT_14_INCHES = new SwingWeightScale(
             Length.ofInches(14), FirstMoment.ofOunceInches(161), FirstMoment.ofOunceInches(1.75), "ABCDEFG", 10);
 
+    /** m/s2, exact. */
+    private static final double STANDARD_GRAVITY = 9.80665;
+
     private static final Pattern DESIGNATION = Pattern.compile("([A-Z]?) *(-?[0-9]{1,6}(?:\\.[0-9]{1,9})?)");
 
     /**
@@ -88,6 +92,19 @@ public record SwingWeightScale(
     public FirstMoment moment(SwingWeight reading) {
         Require.given("reading", reading);
         return zero.plus(perPoint.scaledBy(reading.points()));
+    }
+
+    /**
+     * The torque with which a moment turns a club about the fulcrum, where gravity is standard: {@code M g}, with {@code g} = 9.80665
+     * m/s2 by definition (third General Conference on Weights and Measures, 1901).
+     *
+     * @param moment mass times arm
+     * @return weight times arm
+     * @throws IllegalArgumentException if it overflows
+     */
+    public static Torque torque(FirstMoment moment) {
+        Require.given("moment", moment);
+        return Torque.ofNewtonMetres(moment.gramMillimetres() * 1e-6 * STANDARD_GRAVITY);
     }
 
     /**

@@ -5,6 +5,8 @@ import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.plan.ClubPlan;
+import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.swingweight.balance.Balance;
@@ -38,6 +40,19 @@ public record SetSpread(SwingWeightScale scale, ClubSet set) {
     public SetSpread {
         Require.given("scale", scale);
         Require.given("set", set).builds().forEach(build -> seated("set", build));
+    }
+
+    /**
+     * The spread of a set as it is planned.
+     *
+     * @param scale the scale
+     * @param plan of the set, every club of it seated
+     * @return the spread of the clubs as they are to be built
+     */
+    public static SetSpread of(SwingWeightScale scale, JobPlan plan) {
+        Require.given("plan", plan);
+        return new SetSpread(
+                scale, new ClubSet(plan.clubs().stream().map(ClubPlan::after).toList()));
     }
 
     static void seated(String name, Build build) {

@@ -10,14 +10,25 @@ import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Severity;
+import dev.tipwright.core.match.MatchAim;
+import dev.tipwright.core.match.ShaftMatch;
+import dev.tipwright.core.match.ShaftMatcher;
 import dev.tipwright.core.part.Anchor;
 import dev.tipwright.core.part.Place;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftMass;
+import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.swingweight.Clubs;
+import dev.tipwright.swingweight.SwingWeightCost;
+import dev.tipwright.swingweight.SwingWeightStep;
+import dev.tipwright.swingweight.aim.SwingWeightTarget;
+import dev.tipwright.swingweight.aim.SwingWeightTargets;
 import dev.tipwright.swingweight.balance.Balance;
+import dev.tipwright.swingweight.scale.SwingWeight;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,6 +95,42 @@ class SetTest {
         assertThat(before.to(spread(0, 1, 2)).code()).isEqualTo(SetCode.TRADED);
         assertThat(before.to(spread(0, 1, 2)).severity()).isEqualTo(Severity.CAUTION);
         assertThat(spread(0, 1, 2).to(before).code()).isEqualTo(SetCode.TRADED);
+    }
+
+    /**
+     * Even shafts of 5.875 and 3 oz, 4 in past the fulcrum, on heads of 10 and 9.5 oz, 23 in past it: with the heavy one on the heavy head 11.5 +
+     * 11.5 oz in apart, the other way round alike. In mass the two clubs were 3.375 oz apart and are 2.375.
+     */
+    @Test
+    void matchingIsSeenInTheSpread() {
+        Build six = Clubs.withShaft(plain("6", 0), even("heavy", 5.875));
+        Build seven = Clubs.withShaft(plain("7", -0.5), even("light", 3));
+        List<SwingWeightTarget> targets = List.of(
+                new SwingWeightTarget("6", new SwingWeight(61 / 1.75), 0.1),
+                new SwingWeightTarget("7", new SwingWeight(61 / 1.75), 0.1));
+        JobPlanner planner = JobPlanner.of(SwingWeightStep.towards(new SwingWeightTargets(SCALE, targets), List.of()));
+        for (MatchAim aim : MatchAim.values()) {
+            for (ClubSet set : List.of(ClubSet.of(six, seven), ClubSet.of(seven, six))) {
+                ShaftMatch match = ShaftMatcher.by(planner, SwingWeightCost.FINISHED)
+                        .withAim(aim)
+                        .match(set);
+                SetSpread before = SetSpread.of(SCALE, planner.plan(set));
+                SetSpread after = SetSpread.of(SCALE, planner.plan(match.set()));
+                assertThat(before.points()).isCloseTo(23 / 1.75, within(1e-9));
+                assertThat(after.points()).isCloseTo(0, within(1e-9));
+                assertThat(before.step().abs().ounces()).isCloseTo(3.375, within(1e-9));
+                assertThat(after.step().abs().ounces()).isCloseTo(2.375, within(1e-9));
+                assertThat(before.to(after).code()).isEqualTo(SetCode.SPREAD);
+            }
+        }
+    }
+
+    private static Shaft even(String label, double ounces) {
+        return Clubs.plain()
+                .parts()
+                .shaft()
+                .withLabel(label)
+                .withMass(ShaftMass.of(Mass.ofOunces(ounces), Clubs.inches(18)));
     }
 
     /** Heads of 10 and 10.5 oz: the lighter gets half an ounce, and then reads as the heavier, 11.5 oz in more. */
@@ -164,6 +211,7 @@ class SetTest {
         missing("changes", () -> SetAims.notReached(null));
         missing("scale", () -> new SetSpread(null, set));
         missing("set", () -> new SetSpread(SCALE, null));
+        missing("plan", () -> SetSpread.of(SCALE, null));
         missing("after", () -> new SetSpread(SCALE, set).to(null));
         missing("before", () -> new ClubChange(null, apart, true));
         missing("scale", () -> new ClubChange(Clubs.plain(), Clubs.plain(), true).reads(null));
