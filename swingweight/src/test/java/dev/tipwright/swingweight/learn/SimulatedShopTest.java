@@ -1,6 +1,7 @@
 package dev.tipwright.swingweight.learn;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
@@ -21,6 +22,7 @@ import dev.tipwright.swingweight.scale.SwingWeight;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -94,12 +96,21 @@ class SimulatedShopTest {
             width += shop.meanHalfWidth(shop.learnt()) / 100;
             widthWithout += shop.meanHalfWidth(shop.without()) / 100;
         }
-        String said =
-                "inside %d of 100, without %d; mean error %.3f points, without %.3f; interval +- %.3f, without %.3f"
-                        .formatted(inside, insideWithout, error, errorWithout, width, widthWithout);
+        String said = String.format(
+                Locale.ROOT,
+                "inside %d of 100, without %d; mean error %.3f points, without %.3f; interval +- %.3f, without %.3f",
+                inside,
+                insideWithout,
+                error,
+                errorWithout,
+                width,
+                widthWithout);
         assertThat(inside).as(said).isGreaterThanOrEqualTo(95);
         assertThat(insideWithout).as(said).isGreaterThanOrEqualTo(95);
         assertThat(error).as(said).isLessThan(errorWithout / 2);
+        // as the guide says it, to the hundredth it is printed to
+        assertThat(error).as(said).isCloseTo(0.19, within(0.005));
+        assertThat(errorWithout).as(said).isCloseTo(0.53, within(0.005));
         assertThat(width).as(said).isLessThan(widthWithout / 1.9);
     }
 
