@@ -91,6 +91,7 @@ class HostilePartsTest {
                 bad("off must be from 0 mm to 500 mm, was -0.000001 mm", () -> new HeadCentre(ZERO, LESS)),
                 bad("lowest must be from -300 mm to 300 mm, was 301 mm", () -> new SoleShape(len("301 mm"), ZERO)),
                 bad("radius must be from 0 mm to 3000 mm, was -0.000001 mm", () -> new SoleShape(ZERO, LESS)),
+                bad("radius must be from 0 mm to 3000 mm, was 3001 mm", () -> new SoleShape(ZERO, len("3001 mm"))),
                 bad("outside must be from 0.000001 mm to 100 mm, was 0 mm", () -> Hosel.of(ZERO)));
     }
 
