@@ -5,7 +5,11 @@ import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.SetReview;
+import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.rules.ClubLimits;
+import dev.tipwright.core.rules.RulesDoubt;
+import dev.tipwright.core.rules.RulesStep;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.examples.read.Job;
 import dev.tipwright.examples.read.JobFolder;
@@ -124,7 +128,8 @@ public final class MainJob {
                         build -> TipTrimStep.by(job.chartOf(build), job.kerf()).take(build),
                         TipFitStep.with(job.fit()),
                         CutToLengthStep.to(job.lengths(), job.kerf()),
-                        SwingWeightStep.towards(job.swingWeights(), job.tipWeights()))
+                        SwingWeightStep.towards(job.swingWeights(), job.tipWeights()),
+                        RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO))
                 .reviewedBy(reviews(job).toArray(SetReview[]::new))
                 .plan(job.clubs());
     }
@@ -133,8 +138,11 @@ public final class MainJob {
     private static List<SetReview> reviews(Job job) {
         List<SetReview> reviews = new ArrayList<>(List.of(new StockReview(), new ShaftReview()));
         job.bench()
-                .ifPresent(bench -> reviews.addAll(
-                        List.of(new LengthDoubt(bench), new FitDoubt(bench, job.fit()), new SwingWeightDoubt(bench))));
+                .ifPresent(bench -> reviews.addAll(List.of(
+                        new LengthDoubt(bench),
+                        new FitDoubt(bench, job.fit()),
+                        new SwingWeightDoubt(bench),
+                        new RulesDoubt(bench))));
         return reviews;
     }
 }
