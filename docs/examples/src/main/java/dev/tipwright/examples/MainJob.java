@@ -1,10 +1,13 @@
 package dev.tipwright.examples;
 
+import dev.tipwright.core.flex.FlexReview;
+import dev.tipwright.core.flex.FlexStep;
 import dev.tipwright.core.length.CutToLengthStep;
 import dev.tipwright.core.length.LengthDoubt;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.SetReview;
+import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.rules.ClubLimits;
@@ -124,12 +127,14 @@ public final class MainJob {
 
     /** The whole job, each step after those it needs. */
     static JobPlan plan(Job job) {
-        return JobPlanner.of(
-                        build -> TipTrimStep.by(job.chartOf(build), job.kerf()).take(build),
-                        TipFitStep.with(job.fit()),
-                        CutToLengthStep.to(job.lengths(), job.kerf()),
-                        SwingWeightStep.towards(job.swingWeights(), job.tipWeights()),
-                        RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO))
+        List<WorkStep> steps = new ArrayList<>(List.<WorkStep>of(
+                build -> TipTrimStep.by(job.chartOf(build), job.kerf()).take(build),
+                TipFitStep.with(job.fit()),
+                CutToLengthStep.to(job.lengths(), job.kerf()),
+                SwingWeightStep.towards(job.swingWeights(), job.tipWeights())));
+        job.timing().ifPresent(timing -> steps.add(FlexStep.clamping(timing.clamp(), timing.within())));
+        steps.add(RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO));
+        return JobPlanner.of(steps.toArray(WorkStep[]::new))
                 .reviewedBy(reviews(job).toArray(SetReview[]::new))
                 .plan(job.clubs());
     }
@@ -137,6 +142,7 @@ public final class MainJob {
     /** What looks at the whole set; where instruments are named, at how sure its numbers are too. */
     private static List<SetReview> reviews(Job job) {
         List<SetReview> reviews = new ArrayList<>(List.of(new StockReview(), new ShaftReview()));
+        job.timing().ifPresent(timing -> reviews.add(new FlexReview(timing.within())));
         job.bench()
                 .ifPresent(bench -> reviews.addAll(List.of(
                         new LengthDoubt(bench),

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param swingWeights the scale, and what each club is to read on it
  * @param tipWeights the stock
  * @param instruments what things were measured with
+ * @param timing how finished clubs are timed; empty if they are not
  */
 public record Job(
         ClubSet clubs,
@@ -32,7 +33,8 @@ public record Job(
         LengthPlan lengths,
         SwingWeightTargets swingWeights,
         List<TipWeight> tipWeights,
-        List<Instrument> instruments) {
+        List<Instrument> instruments,
+        Optional<Timing> timing) {
 
     /**
      * Keeps copies of the lists.
@@ -45,6 +47,7 @@ public record Job(
      * @param swingWeights the scale, and what each club is to read on it
      * @param tipWeights the stock
      * @param instruments what things were measured with
+     * @param timing how finished clubs are timed; empty if they are not
      */
     public Job {
         charts = List.copyOf(charts);

@@ -72,6 +72,7 @@ public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem>
         Length kerf = settings.kerf();
         FitTarget fit = settings.fit();
         Optional<SwingWeightScale> scale = settings.scale();
+        Optional<Timing> timing = settings.timing();
         PartsShelves parts = new PartsShelves(folder, problems);
         Clubs clubs = new Clubs(parts, settings.attached(), scale.orElse(SwingWeightScale.LETTERS_AT_14_INCHES));
         clubs.read(Sheet.read(folder, Table.CLUBS, problems));
@@ -87,7 +88,8 @@ public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem>
                         clubs.lengths(),
                         clubs.swingWeights(),
                         tipWeights,
-                        instruments))
+                        instruments,
+                        timing))
                 : Optional.empty();
     }
 
