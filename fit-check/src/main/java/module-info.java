@@ -8,5 +8,7 @@ module dev.tipwright.fitcheck {
     exports dev.tipwright.fitcheck.insert;
     exports dev.tipwright.fitcheck.limits;
     exports dev.tipwright.fitcheck.other;
+    exports dev.tipwright.fitcheck.set;
     exports dev.tipwright.fitcheck.taper;
+    exports dev.tipwright.fitcheck.used;
 }

@@ -15,6 +15,11 @@ public enum FitInstruction implements Instruction {
             "Work the tip down by {e} at its end, fading out towards {i}, a little at a time and turning it all the while, to the"
                     + " diameters below.",
             "Caliper every station below before every pass. Where one reads its finished diameter, stop there: what is off stays off."),
+    /** Work the tip down where the most comes off further up than its end. */
+    WORK_DOWN_FURTHER_UP(
+            "Work the tip down by {em} at {zm} from its end, where the most comes off, and by {e} at its end, fading out towards {i}, a"
+                    + " little at a time and turning it all the while, to the diameters below.",
+            "Caliper every station below before every pass. Where one reads its finished diameter, stop there: what is off stays off."),
     /** One station of the finished shape. */
     STATION("Finished diameter {f} at {z} from the end of the tip.", ""),
     /** A stop on the way, where depth tells. */

@@ -5,6 +5,7 @@ import dev.tipwright.core.evidence.Caution;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepReport;
@@ -44,6 +45,9 @@ public record TipFit(
         FirstContact bare,
         MaterialRemoval removal)
         implements StepReport {
+
+    /** A tenth of a thousandth: less shows on no caliper. */
+    private static final Length NOTICEABLE = Length.ofThousandths(0.1);
 
     /**
      * Checks the values.
@@ -213,11 +217,7 @@ public record TipFit(
                     Term.fineAtLeast("b", "bare diameter", tip.stripped().diameterAt(Length.ZERO))));
         }
         if (removal.structureVolume().cubicMillimetres() > 0) {
-            operations.add(Operation.of(
-                    BenchStage.FIT,
-                    FitInstruction.WORK_DOWN,
-                    Term.fineAtMost("e", "structure to come off the diameter", removal.structureAtEnd()),
-                    inserted));
+            operations.add(workDown(inserted));
             Length chamfer = insertion.minus(Chamfer.depth(bore).min(insertion));
             for (Station station : removal.finished()) {
                 if (station.at().moreThan(chamfer)) {
@@ -238,6 +238,23 @@ public record TipFit(
                 Term.fine("c", "least clearance of the finished tip", seated().least())));
         operations.add(Operation.of(BenchStage.BOND, FitInstruction.BOND, inserted));
         return operations;
+    }
+
+    /** Says where the most comes off, if that is further up than the end of the tip. */
+    private Operation workDown(Term inserted) {
+        Polyline bare = Polyline.of(tip.stripped(), Polyline.Diameter.GREATEST).between(0, insertion.millimetres());
+        Polyline stock = bare.plus(Polyline.of(removal.profile(), Polyline.Diameter.GREATEST), -1);
+        Length most = Length.ofMillimetres(stock.value(stock.greatest()));
+        Term end = Term.fineAtMost("e", "structure to come off the diameter", removal.structureAtEnd());
+        return most.moreThan(removal.structureAtEnd().plus(NOTICEABLE))
+                ? Operation.of(
+                        BenchStage.FIT,
+                        FitInstruction.WORK_DOWN_FURTHER_UP,
+                        Term.fineAtMost("em", "the most to come off the diameter", most),
+                        Term.of("zm", "from the end of the tip", Length.ofMillimetres(stock.at(stock.greatest()))),
+                        end,
+                        inserted)
+                : Operation.of(BenchStage.FIT, FitInstruction.WORK_DOWN, end, inserted);
     }
 
     /** The stops between the first, which is the untouched tip, and the last, which is the finished one. */

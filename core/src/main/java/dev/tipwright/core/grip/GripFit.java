@@ -178,10 +178,10 @@ public record GripFit(
     @Override
     public List<Operation> operations() {
         List<Operation> operations = new ArrayList<>();
-        operations.add(Operation.of(BenchStage.GRIP, GripInstruction.CALIPER_BUTT, Term.fine("db", "butt", butt)));
+        operations.add(Operation.of(BenchStage.TAPE, GripInstruction.CALIPER_BUTT, Term.fine("db", "butt", butt)));
         if (tape.count() > 0) {
             operations.add(Operation.of(
-                    BenchStage.GRIP,
+                    BenchStage.TAPE,
                     GripInstruction.WIND_TAPE,
                     Term.count("n", "layers", tape.count()),
                     Term.of("b", "down from the butt", mouthFromButt),

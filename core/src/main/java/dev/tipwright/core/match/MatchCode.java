@@ -17,7 +17,9 @@ public enum MatchCode implements FindingCode {
     /** The shafts were paired in a way that is not allowed. */
     MENDED(
             "{n} of the heads take another shaft, because the pairs they came in are not all allowed: the cost of the set is {after}, of its"
-                    + " worst club {worstAfter}");
+                    + " worst club {worstAfter}"),
+    /** A head takes another shaft. */
+    TAKES_ANOTHER("takes shaft {shaft}; shaft {before}, which it came with, goes elsewhere");
 
     private final String template;
 

@@ -2,8 +2,13 @@ package dev.tipwright.core.match;
 
 import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.plan.ClubFinding;
+import dev.tipwright.core.plan.ClubPlan;
+import dev.tipwright.core.plan.SetReview;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -16,7 +21,8 @@ import java.util.function.Function;
  * @param left shafts that no head takes, by label
  * @param findings what came of it
  */
-public record ShaftMatch(ClubSet set, List<MatchedPair> pairs, List<Shaft> left, List<Finding> findings) {
+public record ShaftMatch(ClubSet set, List<MatchedPair> pairs, List<Shaft> left, List<Finding> findings)
+        implements SetReview {
 
     /**
      * Checks the values.
@@ -67,6 +73,38 @@ public record ShaftMatch(ClubSet set, List<MatchedPair> pairs, List<Shaft> left,
      */
     public OptionalDouble worstAfter() {
         return worst(MatchedPair::costAfter);
+    }
+
+    /**
+     * What a plan of {@link #set()} says of it: which heads take another shaft, and, with the first of them, what that
+     * does to the cost of the set; what was found if none does, with the first club.
+     *
+     * @param clubs the planned clubs
+     * @return the findings
+     */
+    @Override
+    public List<ClubFinding> review(List<ClubPlan> clubs) {
+        List<String> labels = Require.<ClubPlan>list("clubs", clubs).stream()
+                .map(ClubPlan::label)
+                .toList();
+        List<MatchedPair> shown =
+                pairs.stream().filter(pair -> labels.contains(pair.head())).toList();
+        List<MatchedPair> changed = shown.stream().filter(MatchedPair::changed).toList();
+        List<ClubFinding> found = new ArrayList<>();
+        for (MatchedPair pair : changed) {
+            found.add(new ClubFinding(
+                    pair.head(),
+                    Finding.note(
+                            MatchCode.TAKES_ANOTHER,
+                            Term.of("shaft", "shaft it takes", pair.after()),
+                            Term.of("before", "shaft it came with", pair.before()))));
+        }
+        (changed.isEmpty() ? shown : changed)
+                .stream()
+                        .findFirst()
+                        .ifPresent(first ->
+                                findings.forEach(finding -> found.add(new ClubFinding(first.head(), finding))));
+        return found;
     }
 
     private OptionalDouble sum(Function<MatchedPair, OptionalDouble> cost) {

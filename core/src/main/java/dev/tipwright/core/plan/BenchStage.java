@@ -16,7 +16,9 @@ public enum BenchStage {
     BOND,
     /** Marking and cutting the butt. */
     BUTT_CUT,
-    /** Tape and grip. */
+    /** Calipering the cut butt and winding the tape. */
+    TAPE,
+    /** Putting on the grip. */
     GRIP,
     /** Measuring the finished club. */
     CHECK

@@ -1,9 +1,16 @@
 package dev.tipwright.examples;
 
+import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.flex.FlexReview;
 import dev.tipwright.core.flex.FlexStep;
+import dev.tipwright.core.grip.GripStep;
+import dev.tipwright.core.grip.TapeLayers;
 import dev.tipwright.core.length.CutToLengthStep;
 import dev.tipwright.core.length.LengthDoubt;
+import dev.tipwright.core.match.ForbiddenPair;
+import dev.tipwright.core.match.ShaftMatch;
+import dev.tipwright.core.match.ShaftMatcher;
+import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.SetReview;
@@ -20,6 +27,7 @@ import dev.tipwright.fitcheck.FitDoubt;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFitStep;
 import dev.tipwright.swingweight.ShaftReview;
+import dev.tipwright.swingweight.SwingWeightCost;
 import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
 import java.io.IOException;
@@ -125,24 +133,43 @@ public final class MainJob {
         }
     }
 
-    /** The whole job, each step after those it needs. */
+    /** The whole job, with the shafts shared out first if that is wanted. */
     static JobPlan plan(Job job) {
-        List<WorkStep> steps = new ArrayList<>(List.<WorkStep>of(
+        JobPlanner planner = JobPlanner.of(steps(job).toArray(WorkStep[]::new));
+        List<SetReview> reviews = reviews(job);
+        ClubSet clubs = job.clubs();
+        if (job.extras().shareShafts()) {
+            List<Shaft> shafts =
+                    clubs.builds().stream().map(build -> build.parts().shaft()).toList();
+            ShaftMatch match = ShaftMatcher.by(planner, SwingWeightCost.WITHOUT_TIP_WEIGHT)
+                    .withForbidden(ForbiddenPair.acrossBlanks(clubs, shafts))
+                    .match(clubs);
+            reviews.add(match);
+            clubs = match.set();
+        }
+        return planner.reviewedBy(reviews.toArray(SetReview[]::new)).plan(clubs);
+    }
+
+    /** Each step after those it needs. */
+    private static List<WorkStep> steps(Job job) {
+        List<WorkStep> steps = new ArrayList<>(List.of(
                 build -> TipTrimStep.by(job.chartOf(build), job.kerf()).take(build),
                 TipFitStep.with(job.fit()),
-                CutToLengthStep.to(job.lengths(), job.kerf()),
-                SwingWeightStep.towards(job.swingWeights(), job.tipWeights())));
-        job.timing().ifPresent(timing -> steps.add(FlexStep.clamping(timing.clamp(), timing.within())));
+                CutToLengthStep.to(job.lengths(), job.kerf())));
+        job.extras().orientation().ifPresent(steps::add);
+        if (job.sizesGrips()) {
+            steps.add(GripStep.over(job.extras().tape().orElse(TapeLayers.NONE)));
+        }
+        steps.add(SwingWeightStep.towards(job.swingWeights(), job.tipWeights()));
+        job.extras().timing().ifPresent(timing -> steps.add(FlexStep.clamping(timing.clamp(), timing.within())));
         steps.add(RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO));
-        return JobPlanner.of(steps.toArray(WorkStep[]::new))
-                .reviewedBy(reviews(job).toArray(SetReview[]::new))
-                .plan(job.clubs());
+        return steps;
     }
 
     /** What looks at the whole set; where instruments are named, at how sure its numbers are too. */
     private static List<SetReview> reviews(Job job) {
         List<SetReview> reviews = new ArrayList<>(List.of(new StockReview(), new ShaftReview()));
-        job.timing().ifPresent(timing -> reviews.add(new FlexReview(timing.within())));
+        job.extras().timing().ifPresent(timing -> reviews.add(new FlexReview(timing.within())));
         job.bench()
                 .ifPresent(bench -> reviews.addAll(List.of(
                         new LengthDoubt(bench),

@@ -143,6 +143,9 @@ import dev.tipwright.core.uncertainty.SecondOrder;
 import dev.tipwright.core.uncertainty.UncertainClub;
 import dev.tipwright.fitcheck.BoreDepthCheck;
 import dev.tipwright.fitcheck.FitDoubt;
+import dev.tipwright.fitcheck.FitGauges;
+import dev.tipwright.fitcheck.FitQuantity;
+import dev.tipwright.fitcheck.FitReadings;
 import dev.tipwright.fitcheck.FitTarget;
 import dev.tipwright.fitcheck.StockReview;
 import dev.tipwright.fitcheck.TipFit;
@@ -153,6 +156,8 @@ import dev.tipwright.fitcheck.bond.ShearLag;
 import dev.tipwright.fitcheck.bond.Tube;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.insert.WitnessMark;
+import dev.tipwright.fitcheck.insert.WitnessMarks;
 import dev.tipwright.fitcheck.limits.FitClass;
 import dev.tipwright.fitcheck.limits.Lean;
 import dev.tipwright.fitcheck.limits.SizeLimits;
@@ -160,7 +165,15 @@ import dev.tipwright.fitcheck.other.BoreOpening;
 import dev.tipwright.fitcheck.other.Drill;
 import dev.tipwright.fitcheck.other.Margin;
 import dev.tipwright.fitcheck.other.ShimFit;
+import dev.tipwright.fitcheck.other.ShimReach;
 import dev.tipwright.fitcheck.other.WayToFit;
+import dev.tipwright.fitcheck.set.AssemblyAim;
+import dev.tipwright.fitcheck.set.FittedPair;
+import dev.tipwright.fitcheck.set.LabelledBore;
+import dev.tipwright.fitcheck.set.LabelledTip;
+import dev.tipwright.fitcheck.set.Rescue;
+import dev.tipwright.fitcheck.set.RescueChoice;
+import dev.tipwright.fitcheck.set.SelectiveAssembly;
 import dev.tipwright.fitcheck.taper.KnownTip;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.NextMeasurement;
@@ -173,6 +186,8 @@ import dev.tipwright.fitcheck.taper.StockRange;
 import dev.tipwright.fitcheck.taper.StopReading;
 import dev.tipwright.fitcheck.taper.StopReport;
 import dev.tipwright.fitcheck.taper.TipSection;
+import dev.tipwright.fitcheck.used.BoreCleaning;
+import dev.tipwright.fitcheck.used.UsedTip;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.ShaftReview;
 import dev.tipwright.swingweight.SwingWeightCost;
@@ -229,6 +244,11 @@ public final class Samples {
             Map.entry("cutter", in(".368")),
             Map.entry("oversize", Reading.measured(in(".002"))),
             Map.entry("loosest", in(".006")),
+            Map.entry("WitnessMarks.insertion", Length.ZERO),
+            Map.entry("FitGauges.tip", Instrument.ofStandard("micrometer", "mm", 0.003, 0.002)),
+            Map.entry("FitGauges.bore", Instrument.ofStandard("pins", "mm", 0.003, 0.002)),
+            Map.entry("FitGauges.depth", Instrument.ofStandard("rule", "mm", 0.2, 0)),
+            Map.entry("UsedTip.found", DiameterProfile.cylinder(in(".36"), in("1.25"))),
             Map.entry("ShimFit.tip", DiameterProfile.cylinder(in(".34"), in("8"))),
             Map.entry("ShimFit.least", in(".004")),
             Map.entry("ShimFit.greatest", in(".005")),
@@ -577,6 +597,42 @@ public final class Samples {
         weights();
         plans();
         benchWork();
+        setsOfTips();
+    }
+
+    private static void setsOfTips() {
+        TipSection section = get(TipSection.class);
+        Bore bore = get(Bore.class);
+        WitnessMarks marks = WitnessMarks.of(DiameterProfile.cylinder(in(".359"), in("8")), bore, in(".0004"));
+        put(WitnessMarks.class, marks);
+        put(WitnessMark.class, marks.marks().get(0));
+        list(WitnessMark.class, marks.marks().get(0));
+        put(UsedTip.class, new UsedTip(get(ShaftSection.class), in("1/2"), finishedTip(), get(ThicknessProfile.class)));
+        put(BoreCleaning.class, new BoreCleaning(bore.shallowedTo(in("1.15")), bore, in(".001")));
+        list(StockRange.class, new StockRange(in("-.004"), Length.ZERO));
+        put(ShimReach.class, ShimReach.of(in(".004"), in(".006"), List.of(in(".003")), Optional.empty()));
+        LabelledTip tip = new LabelledTip("A", section);
+        LabelledBore seat = new LabelledBore("7", bore, bore.depth());
+        put(LabelledTip.class, tip);
+        list(LabelledTip.class, tip);
+        put(LabelledBore.class, seat);
+        list(LabelledBore.class, seat);
+        SelectiveAssembly assembly = SelectiveAssembly.of(
+                List.of(tip), List.of(seat), in(".004"), Reading.unknown("the maker"), AssemblyAim.LEAST_MATERIAL);
+        put(SelectiveAssembly.class, assembly);
+        put(FittedPair.class, assembly.pairs().get(0));
+        list(FittedPair.class, assembly.pairs().get(0));
+        FitReadings readings = new FitReadings(DiameterProfile.cylinder(in(".35"), in("8")), bore, in("1"));
+        put(FitReadings.class, readings);
+        Instrument micrometer = Instrument.ofStandard("micrometer", "mm", 0.003, 0.002);
+        put(FitGauges.class, new FitGauges(micrometer, micrometer, micrometer));
+        put(FitQuantity.class, FitQuantity.MEAN_CLEARANCE);
+        put(
+                "java.util.function.ToDoubleFunction<" + FitReadings.class.getName() + ">",
+                (java.util.function.ToDoubleFunction<FitReadings>) any -> 1.0);
+        Rescue rescue = new Rescue(get(Shaft.class), get(Work.class));
+        put(Rescue.class, rescue);
+        put(RescueChoice.class, rescue.over(set(), get(JobPlanner.class)).get(0));
     }
 
     private static void benchWork() {
@@ -705,7 +761,7 @@ public final class Samples {
         Margin margin = new Margin(Margin.What.HOSEL_WALL, in(".08"), Reading.measured(in(".07")));
         put(Margin.class, margin);
         put("java.util.List<" + Margin.class.getName() + ">", List.of(margin));
-        WayToFit way = new WayToFit(WayToFit.Way.OPEN_BORE, true, List.of(margin));
+        WayToFit way = WayToFit.of(WayToFit.Way.OPEN_BORE, true, List.of(margin));
         put(WayToFit.class, way);
         put("java.util.List<" + WayToFit.class.getName() + ">", List.of(way));
         put(Force.class, Force.ofNewtons(2000));

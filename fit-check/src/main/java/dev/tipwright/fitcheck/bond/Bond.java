@@ -2,7 +2,9 @@ package dev.tipwright.fitcheck.bond;
 
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
@@ -209,5 +211,33 @@ public record Bond(Length length, Area area, Length leastLine, Length meanLine, 
                         Term.of("tau", "mean shear", shear),
                         Term.of("allowed", "allowable shear", limit)))
                 : Optional.empty();
+    }
+
+    /**
+     * How the mean shears come about.
+     *
+     * @param torque the torque it is to carry
+     * @param pull the pull it is to carry
+     * @return a line for each; area and torsion are integrals over the tip and stand as they are
+     */
+    public Working working(Torque torque, Force pull) {
+        Source thin = Source.assumption("a bond line thin against the diameter, with shear the same all over it");
+        return new Working(
+                "Bond",
+                List.of(
+                        new Working.Line(
+                                Term.of("tau", "mean shear under torque", shear(torque)),
+                                "1000 * T / W",
+                                List.of(
+                                        Term.number("T", "torque, N m", torque.newtonMetres()),
+                                        Term.of("W", "integral of pi d^2 / 2", torsion)),
+                                thin),
+                        new Working.Line(
+                                Term.of("sigma", "mean shear under pull", shear(pull)),
+                                "F / A",
+                                List.of(
+                                        Term.number("F", "pull, N", pull.newtons()),
+                                        Term.of("A", "integral of pi d", area)),
+                                thin)));
     }
 }

@@ -1,11 +1,16 @@
 package dev.tipwright.fitcheck.insert;
 
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreReading;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.internal.Facing;
+import java.util.List;
 
 /**
  * The clearance a seated tip has in its bore, on the diameter: {@code c(z) = D(i - z) - d(z)} over the inserted part. Where a reading
@@ -78,5 +83,38 @@ public record Clearance(
                 Length.ofMillimetres(clearance.at(greatest)),
                 Length.ofMillimetres(clearance.integral() / inserted),
                 bore.reading() == BoreReading.BY_PINS);
+    }
+
+    /**
+     * How least and greatest clearance come about.
+     *
+     * @param tip diameter up from the end of the tip
+     * @param bore the bore
+     * @param insertion how far it is in; above zero, at most the depth of the bore
+     * @return a line for each of the two, with the diameters that face each other there
+     */
+    public static Working working(DiameterProfile tip, Bore bore, Length insertion) {
+        Clearance clearance = of(tip, bore, insertion);
+        return new Working(
+                "Clearance",
+                List.of(
+                        line(
+                                "c",
+                                "least clearance",
+                                clearance.leastAt,
+                                Facing.tight(tip, bore, insertion, clearance.leastAt)),
+                        line(
+                                "cmax",
+                                "greatest clearance",
+                                clearance.greatestAt,
+                                Facing.loose(tip, bore, insertion, clearance.greatestAt))));
+    }
+
+    private static Working.Line line(String symbol, String meaning, Length at, Facing facing) {
+        return new Working.Line(
+                Term.fine(symbol, meaning + ", " + at + " up", facing.clearance()),
+                "D - d",
+                List.of(Term.fine("D", "bore there", facing.bore()), Term.fine("d", "tip there", facing.tip())),
+                Source.assumption("what faces what follows from the insertion: y = i - z"));
     }
 }

@@ -60,6 +60,11 @@ public record FirstContact(Length insertion, Length tipStation, Kind kind) {
     public static FirstContact of(DiameterProfile tip, Bore bore) {
         Require.given("tip", tip);
         Require.given("bore", bore);
+        return Plain.serves(tip) && Plain.serves(bore.profile()) ? Plain.contact(tip, bore) : merged(tip, bore);
+    }
+
+    /** In time in proportion to the number of stations, for every profile. */
+    static FirstContact merged(DiameterProfile tip, Bore bore) {
         Side up = Side.tip(tip);
         Side down = Side.bore(bore.profile());
         int[] scratch = new int

@@ -1,7 +1,11 @@
 package dev.tipwright.fitcheck.limits;
 
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.Length;
+import java.util.List;
 
 /**
  * The class of a fit whose diameters carry tolerances, in the terms of ISO 286-1: the worst pairs decide. A negative clearance is an
@@ -90,5 +94,34 @@ public record FitClass(Length leastClearance, Length greatestClearance) {
             return clearance.nanometres() < 0 ? 1 : 0;
         }
         return Normal.below(-clearance.millimetres() / spread);
+    }
+
+    /**
+     * How the two clearances come about.
+     *
+     * @param hole limits of the hole
+     * @param shaft limits of the shaft
+     * @return a line for each of the two
+     */
+    public static Working working(SizeLimits hole, SizeLimits shaft) {
+        FitClass fit = of(hole, shaft);
+        Source iso = Source.published("ISO 286-1", "minimum and maximum clearance");
+        return new Working(
+                "Class of fit",
+                List.of(
+                        new Working.Line(
+                                Term.fine("cmin", "least clearance", fit.leastClearance),
+                                "Dmin - dmax",
+                                List.of(
+                                        Term.fine("Dmin", "least hole", hole.least()),
+                                        Term.fine("dmax", "greatest shaft", shaft.greatest())),
+                                iso),
+                        new Working.Line(
+                                Term.fine("cmax", "greatest clearance", fit.greatestClearance),
+                                "Dmax - dmin",
+                                List.of(
+                                        Term.fine("Dmax", "greatest hole", hole.greatest()),
+                                        Term.fine("dmin", "least shaft", shaft.least())),
+                                iso)));
     }
 }

@@ -1,11 +1,16 @@
 package dev.tipwright.fitcheck.limits;
 
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.quantity.Angle;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.internal.Facing;
+import java.util.List;
 
 /**
  * How far a loose shaft can lean in its bore before it touches on both sides, and where it then touches.
@@ -121,5 +126,56 @@ public record Lean(Angle angle, Length lowerAt, Length upperAt, boolean free) {
      */
     public Angle loftError() {
         return angle;
+    }
+
+    /**
+     * How the lean comes about: the two places are found by search, the lean follows from them.
+     *
+     * @param tip diameter up from the end of the tip
+     * @param bore the bore
+     * @param insertion how far it is in; 1 mm or more, at most the depth of the bore and what was read of the tip
+     * @return the slope and the angle; for a tip that binds the clearance at the place where it does
+     */
+    public static Working working(DiameterProfile tip, Bore bore, Length insertion) {
+        Lean lean = of(tip, bore, insertion);
+        Term low = Term.fine(
+                "c1",
+                "clearance at z1",
+                Facing.tight(tip, bore, insertion, lean.lowerAt).clearance());
+        if (!lean.free) {
+            Facing facing = Facing.tight(tip, bore, insertion, lean.lowerAt);
+            return new Working(
+                    "Lean",
+                    List.of(new Working.Line(
+                            low,
+                            "D - d",
+                            List.of(
+                                    Term.fine("D", "bore there", facing.bore()),
+                                    Term.fine("d", "tip there", facing.tip())),
+                            Source.assumption("a tip that binds cannot lean"))));
+        }
+        Term high = Term.fine(
+                "c2",
+                "clearance at z2",
+                Facing.tight(tip, bore, insertion, lean.upperAt).clearance());
+        double slope = StrictMath.tan(lean.angle.radians());
+        Term s = Term.number("s", "slope", slope);
+        return new Working(
+                "Lean",
+                List.of(
+                        new Working.Line(
+                                s,
+                                "(c1 + c2) / (2 * (z2 - z1))",
+                                List.of(
+                                        low,
+                                        high,
+                                        Term.fine("z1", "lower place, up from the end of the tip", lean.lowerAt),
+                                        Term.fine("z2", "upper place", lean.upperAt)),
+                                Source.assumption("the least over all pairs of places, by search")),
+                        new Working.Line(
+                                Term.of("a", "lean", lean.angle),
+                                "atan(s)",
+                                List.of(s),
+                                Source.assumption("a rigid tip; the angle in degrees"))));
     }
 }

@@ -1,12 +1,17 @@
 package dev.tipwright.fitcheck.other;
 
 import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,6 +87,69 @@ public record BoreOpening(Length cutter, Reading<Length> oversize, Bore after, L
                 outside.minus(widest).half(),
                 Volume.ofCubicMillimetres(
                         Math.max(0, after.solid().volume() - before.solid().volume())));
+    }
+
+    /**
+     * What the head loses.
+     *
+     * @param metal density of the hosel
+     * @return mass of the metal that comes out
+     */
+    public Mass mass(Density metal) {
+        Require.given("metal", metal);
+        return removed.of(metal);
+    }
+
+    /**
+     * How cut, wall and metal come about.
+     *
+     * @param bore the bore as it is
+     * @param outside outside diameter of the hosel at its thinnest over the bore; at most 100 mm
+     * @param cutter diameter of the cutter; at most 50 mm
+     * @param oversize what it cuts beyond that, on the diameter; known
+     * @return what it cuts, the wall left, the metal that comes out
+     */
+    public static Working working(Bore bore, Length outside, Length cutter, Reading<Length> oversize) {
+        BoreOpening opening = of(bore, outside, cutter, oversize);
+        Length wide = oversize.orElse(Length.ZERO);
+        Polyline before = Polyline.of(bore.profile(), Polyline.Diameter.MEAN);
+        Polyline after = Polyline.of(opening.after.profile(), Polyline.Diameter.MEAN);
+        Source why = oversize instanceof Reading.Assumed<Length> assumed
+                ? assumed.source()
+                : Source.assumption("the oversize as it was measured");
+        return new Working(
+                "Bore opening",
+                List.of(
+                        new Working.Line(
+                                Term.fine("Dc", "what the cutter cuts", cutter.plus(wide)),
+                                "C + o",
+                                List.of(Term.fine("C", "cutter", cutter), Term.fine("o", "oversize", wide)),
+                                why),
+                        new Working.Line(
+                                Term.fine("t", "wall of the hosel left", opening.wallLeft),
+                                "(O - D) / 2",
+                                List.of(
+                                        Term.fine("O", "outside of the hosel", outside),
+                                        Term.fine(
+                                                "D",
+                                                "widest bore after it",
+                                                Length.ofMillimetres(after.value(after.greatest())))),
+                                Source.assumption("bore and hosel are centred")),
+                        new Working.Line(
+                                Term.of("V", "metal that comes out", opening.removed),
+                                "V2 - V1",
+                                List.of(
+                                        Term.of(
+                                                "V2",
+                                                "bore after",
+                                                Volume.ofCubicMillimetres(
+                                                        after.solid().volume())),
+                                        Term.of(
+                                                "V1",
+                                                "bore before",
+                                                Volume.ofCubicMillimetres(
+                                                        before.solid().volume()))),
+                                Source.assumption("what comes out is what was there less what is left"))));
     }
 
     private static List<Station> stations(Polyline line) {

@@ -1,9 +1,16 @@
 package dev.tipwright.fitcheck.other;
 
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.quantity.Volume;
 import dev.tipwright.fitcheck.insert.Clearance;
 import dev.tipwright.fitcheck.limits.Lean;
 import java.util.List;
@@ -24,6 +31,7 @@ import java.util.Optional;
  * fit.least().thousandths();             // = 5.0
  * fit.greatest().thousandths();          // = 6.0
  * fit.verdict();                         // = CURES
+ * fit.mass(tip, Density.ofGramsPerCubicCentimetre(8.5)).grams() < 1;   // = true
  * }</pre>
  *
  * @param wall wall of the shim; empty if none fits or none is needed
@@ -109,11 +117,63 @@ public record ShimFit(Optional<Length> wall, Length length, Length least, Length
     }
 
     /**
+     * The material of the shim: a wall {@code t} around the tip, {@code pi (d + t) t} per length.
+     *
+     * @param tip diameter of the tip it goes around, up from its end; read at least as far as the shim is long
+     * @return the volume; zero without a shim
+     */
+    public Volume volume(DiameterProfile tip) {
+        Require.given("tip", tip);
+        Require.that(!length.moreThan(tip.length()), "tip", "must be read as far as the shim is long, " + length, tip);
+        Polyline inside = Polyline.of(tip, Polyline.Diameter.MEAN).between(0, length.millimetres());
+        double thick = wall.orElse(Length.ZERO).millimetres();
+        return Volume.ofCubicMillimetres(inside.plus(2 * thick).around(inside).volume());
+    }
+
+    /**
+     * What the shim adds to the club.
+     *
+     * @param tip diameter of the tip it goes around, up from its end; read at least as far as the shim is long
+     * @param density of its material
+     * @return the mass; zero without a shim
+     */
+    public Mass mass(DiameterProfile tip, Density density) {
+        Require.given("density", density);
+        return volume(tip).of(density);
+    }
+
+    /**
      * How far the axis of the shaft can sit off that of the bore.
      *
      * @return half the least clearance left, zero if it binds
      */
     public Length offCentre() {
         return least.max(Length.ZERO).half();
+    }
+
+    /**
+     * How the clearances beside the shim come about; without one, beside the bare tip.
+     *
+     * @param tip diameter up from the end of the tip, read at least as far as the shim is long
+     * @param bore the bore, at least as deep
+     * @return least and greatest clearance
+     */
+    public Working working(DiameterProfile tip, Bore bore) {
+        Clearance open = Clearance.of(tip, bore, length);
+        Term thick = Term.fine("t", "wall of the shim", wall.orElse(Length.ZERO));
+        Source why = Source.assumption("a shim takes its wall twice off the diameter, the same everywhere");
+        return new Working(
+                "Shim",
+                List.of(
+                        new Working.Line(
+                                Term.fine("c", "least clearance left", least),
+                                "c0 - 2 * t",
+                                List.of(Term.fine("c0", "least clearance of the bare tip", open.least()), thick),
+                                why),
+                        new Working.Line(
+                                Term.fine("cmax", "greatest clearance left", greatest),
+                                "c0 - 2 * t",
+                                List.of(Term.fine("c0", "greatest clearance of the bare tip", open.greatest()), thick),
+                                why)));
     }
 }

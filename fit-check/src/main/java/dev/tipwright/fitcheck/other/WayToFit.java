@@ -3,6 +3,7 @@ package dev.tipwright.fitcheck.other;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,8 +19,8 @@ import java.util.Optional;
  *         Margin.What.TIP_WALL, Length.parse(".079 in"), Reading.measured(Length.parse(".075 in")));
  * Margin hosel = new Margin(
  *         Margin.What.HOSEL_WALL, Length.parse(".070 in"), Reading.measured(Length.parse(".080 in")));
- * WayToFit taper = new WayToFit(WayToFit.Way.TAPER_TIP, true, List.of(tip));
- * WayToFit open = new WayToFit(WayToFit.Way.OPEN_BORE, true, List.of(hosel));
+ * WayToFit taper = WayToFit.of(WayToFit.Way.TAPER_TIP, true, List.of(tip)).withStiffness(0.91);
+ * WayToFit open = WayToFit.of(WayToFit.Way.OPEN_BORE, true, List.of(hosel)).withAdded(Mass.ofGrams(-0.6));
  * WayToFit.ranked(List.of(open, taper)).get(0).way();      // = TAPER_TIP
  * open.standing();                                         // = PAST_A_LIMIT
  * }</pre>
@@ -27,8 +28,11 @@ import java.util.Optional;
  * @param way which way
  * @param feasible whether it gives a fit at all
  * @param margins its numbers held against the limits
+ * @param stiffness least share of the tip's bending and torsional stiffness left, 0 to 1; empty if not known
+ * @param added what it adds to the club, negative if it takes off; empty if not known
  */
-public record WayToFit(Way way, boolean feasible, List<Margin> margins) {
+public record WayToFit(
+        Way way, boolean feasible, List<Margin> margins, Optional<Double> stiffness, Optional<Mass> added) {
 
     /** A way to a fit. */
     public enum Way {
@@ -58,10 +62,47 @@ public record WayToFit(Way way, boolean feasible, List<Margin> margins) {
      * @param way which way
      * @param feasible whether it gives a fit at all
      * @param margins its numbers held against the limits
+     * @param stiffness least share of the tip's stiffness left, 0 to 1
+     * @param added what it adds to the club, negative if it takes off
      */
     public WayToFit {
         Require.given("way", way);
         margins = Require.list("margins", margins);
+        Require.given("stiffness", stiffness);
+        stiffness.ifPresent(share -> Require.that(share >= 0 && share <= 1, "stiffness", "must be 0 to 1", share));
+        Require.given("added", added);
+    }
+
+    /**
+     * A way whose stiffness and weight are not known.
+     *
+     * @param way which way
+     * @param feasible whether it gives a fit at all
+     * @param margins its numbers held against the limits
+     * @return the way
+     */
+    public static WayToFit of(Way way, boolean feasible, List<Margin> margins) {
+        return new WayToFit(way, feasible, margins, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * The same way with another stiffness left.
+     *
+     * @param stiffness least share of the tip's stiffness left, 0 to 1
+     * @return a copy that differs in that alone
+     */
+    public WayToFit withStiffness(double stiffness) {
+        return new WayToFit(way, feasible, margins, Optional.of(stiffness), added);
+    }
+
+    /**
+     * The same way with another weight.
+     *
+     * @param added what it adds to the club, negative if it takes off
+     * @return a copy that differs in that alone
+     */
+    public WayToFit withAdded(Mass added) {
+        return new WayToFit(way, feasible, margins, stiffness, Optional.of(Require.given("added", added)));
     }
 
     /**
@@ -70,7 +111,7 @@ public record WayToFit(Way way, boolean feasible, List<Margin> margins) {
      * @param way which of the two
      * @param removal what comes off
      * @param leastWall the caller's limit for the wall of structure left
-     * @return the way; without a known wall it stands at no limit and is not feasible to judge
+     * @return the way, with the stiffness left and the weight off as far as they are known; without a known wall it stands at no limit
      */
     public static WayToFit taper(Way way, MaterialRemoval removal, Reading<Length> leastWall) {
         Require.given("removal", removal);
@@ -83,11 +124,12 @@ public record WayToFit(Way way, boolean feasible, List<Margin> margins) {
                     Length.ZERO,
                     Reading.unknown("the shaft's maker, or an offcut, for the wall")));
         }
-        return new WayToFit(way, true, margins);
+        return new WayToFit(
+                way, true, margins, removal.leastStiffness(), removal.mass().map(Mass::negated));
     }
 
     /**
-     * Opening the bore.
+     * Opening the bore, which leaves the tip as stiff as it is.
      *
      * @param opening what it leaves
      * @param leastWall the caller's limit for the wall of the hosel left
@@ -96,14 +138,15 @@ public record WayToFit(Way way, boolean feasible, List<Margin> margins) {
     public static WayToFit open(BoreOpening opening, Reading<Length> leastWall) {
         Require.given("opening", opening);
         Require.given("leastWall", leastWall);
-        return new WayToFit(
-                Way.OPEN_BORE,
-                opening.wallLeft().nanometres() > 0,
-                List.of(new Margin(Margin.What.HOSEL_WALL, opening.wallLeft(), leastWall)));
+        return of(
+                        Way.OPEN_BORE,
+                        opening.wallLeft().nanometres() > 0,
+                        List.of(new Margin(Margin.What.HOSEL_WALL, opening.wallLeft(), leastWall)))
+                .withStiffness(1);
     }
 
     /**
-     * Filling with a shim.
+     * Filling with a shim, which leaves the tip as stiff as it is.
      *
      * @param fit what it leaves
      * @param loosest the caller's limit for the greatest clearance left
@@ -112,8 +155,8 @@ public record WayToFit(Way way, boolean feasible, List<Margin> margins) {
     public static WayToFit shim(ShimFit fit, Reading<Length> loosest) {
         Require.given("fit", fit);
         Require.given("loosest", loosest);
-        return new WayToFit(
-                Way.SHIM, fit.lean().free(), List.of(new Margin(Margin.What.CLEARANCE, fit.greatest(), loosest)));
+        return of(Way.SHIM, fit.lean().free(), List.of(new Margin(Margin.What.CLEARANCE, fit.greatest(), loosest)))
+                .withStiffness(1);
     }
 
     /**

@@ -12,6 +12,7 @@ import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Volume;
+import dev.tipwright.fitcheck.internal.Rounded;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,7 +1,12 @@
 package dev.tipwright.fitcheck.taper;
 
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.internal.Facing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -101,5 +106,47 @@ public record StageTable(StagedTip tip, Length pass, List<Stage> stages) {
     public NextMeasurement next(StockLeft known) {
         Require.given("known", known);
         return NextMeasurement.after(known, tip);
+    }
+
+    /**
+     * How the insertion of each stage comes about. It is found by search: the equation it solves, the answer, and what is left of the
+     * equation there.
+     *
+     * @return two lines for each stage at which the tip touches, none for one at which it seats
+     */
+    public Working working() {
+        List<Working.Line> lines = new ArrayList<>();
+        for (int k = 0; k < stages.size(); k++) {
+            if (stages.get(k).contact().kind() == FirstContact.Kind.TOUCHES) {
+                stage(k, lines);
+            }
+        }
+        return new Working("Stage table", lines);
+    }
+
+    private void stage(int k, List<Working.Line> lines) {
+        Stage stage = stages.get(k);
+        FirstContact contact = stage.contact();
+        Length z = contact.tipStation();
+        Facing untouched = Facing.tight(tip.tip(), tip.bore(), contact.insertion(), z);
+        Facing done = Facing.tight(tip.finished(), tip.bore(), contact.insertion(), z);
+        Term e = Term.fine("e", "still to come off", stage.stock());
+        Term d = Term.fine("d", "tip there as it was", untouched.tip());
+        Term f = Term.fine("f", "finished tip there", done.tip());
+        lines.add(new Working.Line(
+                Term.fine("i" + k, "insertion with " + stage.stock() + " to come off", stage.insertion()),
+                "y + z",
+                List.of(
+                        Term.fine("y", "down the bore, where it meets", contact.boreStation()),
+                        Term.fine("z", "up the tip, where it meets", z)),
+                Source.assumption("the least y + z at which D - min(d, f + e) is not above zero, by search")));
+        lines.add(new Working.Line(
+                Term.fine(
+                        "r" + k,
+                        "residual: zero where they touch, else the size of a step",
+                        done.bore().minus(untouched.tip().min(done.tip().plus(stage.stock())))),
+                "D - min(d, f + e)",
+                List.of(Term.fine("D", "bore there", done.bore()), d, f, e),
+                Source.assumption("touching is not interference")));
     }
 }

@@ -1,7 +1,9 @@
 package dev.tipwright.fitcheck.taper;
 
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
@@ -140,5 +142,44 @@ public record StopReport(
             }
         }
         return worst.nanometres() > 0 ? Optional.of(worst) : Optional.empty();
+    }
+
+    /**
+     * How the stock at each reading of the tip comes about; what depth says is the stage table read backwards.
+     *
+     * @param tip the tip on its way, as it was when the stop was read
+     * @return least and most stock at each reading on the finished shape
+     */
+    public Working working(StagedTip tip) {
+        Require.given("tip", tip);
+        List<Working.Line> lines = new ArrayList<>();
+        for (Station reading : known.readings()) {
+            if (!reading.at().moreThan(tip.insertion())) {
+                Term f =
+                        Term.fine("f", "finished diameter there", tip.finished().diameterAt(reading.at()));
+                String where = ", " + reading.at() + " up";
+                lines.add(line(
+                        "e1",
+                        "least stock" + where,
+                        reading.least(),
+                        tip.finished().diameterAt(reading.at()),
+                        f));
+                lines.add(line(
+                        "e2",
+                        "most stock" + where,
+                        reading.greatest(),
+                        tip.finished().diameterAt(reading.at()),
+                        f));
+            }
+        }
+        return new Working("Stop reading", lines);
+    }
+
+    private static Working.Line line(String symbol, String meaning, Length read, Length finished, Term f) {
+        return new Working.Line(
+                Term.fine(symbol, meaning, read.minus(finished)),
+                "d - f",
+                List.of(Term.fine("d", "diameter, its error put in", read), f),
+                Source.assumption("the reading, by caliper or by witness mark, is within its error"));
     }
 }

@@ -9,6 +9,7 @@ import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.fitcheck.internal.Rounded;
 
 /**
  * A tip as it stands: its outside, its finish and its wall.

@@ -12,13 +12,17 @@ import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.quantity.Area;
 import dev.tipwright.core.quantity.Force;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Speed;
 import dev.tipwright.core.quantity.Stress;
 import dev.tipwright.core.quantity.Torque;
+import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.quantity.Volume;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -139,6 +143,44 @@ class BondTest {
                 .containsExactly(BondCode.NO_ALLOWABLE);
     }
 
+    /** Published as a statement: lap-shear results are no design values. So an allowable that nobody gave is asked for. */
+    @Test
+    void noAllowableIsEverAssumed() {
+        CheckTable.Row row =
+                CheckTable.named("adhesive-joints-lap-shear").rows().get(0);
+        assertThat(row.text("statement")).contains("not design values");
+        Finding finding = BOND.review(
+                        Optional.empty(), BondLimits.UNKNOWN, Torque.ofNewtonMetres(1e6), Force.ofNewtons(1e6))
+                .get(0);
+        assertThat(finding.code()).isEqualTo(BondCode.NO_ALLOWABLE);
+        assertThat(finding.message(Units.INCH)).contains("the adhesive's maker");
+    }
+
+    @Test
+    void everyFindingSaysItsSentence() {
+        EnumSet<BondCode> seen = EnumSet.noneOf(BondCode.class);
+        BondLimits strict = new BondLimits(
+                Reading.measured(Stress.ofMegapascals(3)), Reading.measured(mm(31)), Reading.measured(mm(.05)));
+        List<Finding> findings = new ArrayList<>(
+                BOND.review(Optional.of(mm(.12)), strict, Torque.ofNewtonMetres(12), Force.ofNewtons(2000)));
+        findings.addAll(BOND.review(Optional.empty(), BondLimits.UNKNOWN, Torque.ZERO, Force.ZERO));
+        for (Finding finding : findings) {
+            seen.add((BondCode) finding.code());
+            assertThat(finding.message(Units.METRIC)).doesNotContain("{", "}");
+        }
+        assertThat(seen).containsExactlyInAnyOrder(BondCode.values());
+        assertThat(findings.get(0).message(Units.METRIC)).contains("0.120 mm").contains("0.100 mm");
+    }
+
+    /** A stiff tip in a soft hosel peaks at the bottom, and equal stiffnesses at both ends alike. */
+    @Test
+    void thePeakIsWhereTheStifferPartEnds() {
+        Tube soft = new Tube(mm(13.4), mm(9.4), Stress.ofGigapascals(2), Stress.ofGigapascals(1));
+        ShearLag joint = ShearLag.ofTorque(TIP, soft, ADHESIVE, mm(30));
+        assertThat(joint.atBottom()).isGreaterThan(joint.atMouth());
+        assertThat(joint.peak()).isEqualTo(joint.atBottom());
+    }
+
     private static List<FindingCode> codes(List<Finding> findings) {
         return findings.stream().map(Finding::code).toList();
     }
@@ -154,6 +196,15 @@ class BondTest {
         assertThatThrownBy(() -> new Tube(mm(9), mm(9), ADHESIVE, ADHESIVE)).hasMessageContaining("inside");
         assertThatThrownBy(() -> Bond.pull(Mass.ofGrams(200), Speed.ofMetresPerSecond(40), Length.ZERO))
                 .hasMessageContaining("radius");
+        assertThatThrownBy(() -> new Bond(mm(1), Area.ofSquareMillimetres(0), mm(1), mm(1), BOND.gap(), BOND.torsion()))
+                .hasMessageContaining("area");
+        assertThatThrownBy(() -> new Bond(mm(1), BOND.area(), mm(1), mm(1), BOND.gap(), Volume.ZERO))
+                .hasMessageContaining("torsion");
+        Bond least = new Bond(mm(1), Area.ofSquareMillimetres(2e-9), mm(1), mm(1), BOND.gap(), BOND.torsion());
+        assertThatThrownBy(() -> least.shear(Force.ofNewtons(1e300)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageContaining("pull");
+        assertThatThrownBy(() -> new ShearLag(1, -1, 1)).hasMessageContaining("atMouth");
         assertThatThrownBy(() -> BOND.adhesive(Volume.ofCubicMillimetres(-1))).hasMessageContaining("added");
     }
 }

@@ -25,6 +25,20 @@ class FirstContactExactProperties {
         return Shapes.pairs();
     }
 
+    @Provide
+    Arbitrary<Shapes.Pair> wholePairs() {
+        return Shapes.wholePairs();
+    }
+
+    /** The short way for few stations is as exact, and it names the same place as the long way. */
+    @Property(tries = 10_000, shrinking = ShrinkingMode.BOUNDED)
+    void theShortWayIsTheLongWay(@ForAll("wholePairs") Shapes.Pair pair) {
+        FirstContact contact = FirstContact.of(pair.tip(), pair.bore());
+        assertThat(contact.insertion().nanometres())
+                .isEqualTo(EverySegmentPair.floor(EverySegmentPair.insertion(pair.tip(), pair.bore())));
+        assertThat(contact).isEqualTo(FirstContact.merged(pair.tip(), pair.bore()));
+    }
+
     /** No tolerance: the search claims to be exact, so it must give the very nanometre. */
     @Property(tries = 10_000, shrinking = ShrinkingMode.BOUNDED)
     void isTheLeastSumOverAllPairsOfSegments(@ForAll("pairs") Shapes.Pair pair) {

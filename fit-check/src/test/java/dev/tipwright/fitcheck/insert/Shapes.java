@@ -33,6 +33,19 @@ public final class Shapes {
         return Arbitraries.oneOf(lattice(), bench());
     }
 
+    /** The same pairs over all of their stations: none starts or ends between two. */
+    public static Arbitrary<Pair> wholePairs() {
+        return pairs().map(pair -> new Pair(
+                whole(pair.tip()), new Bore(whole(pair.bore().profile()), BoreEnd.FLAT, BoreReading.AT_STATIONS)));
+    }
+
+    private static DiameterProfile whole(DiameterProfile profile) {
+        Length first = profile.stations().get(0).at();
+        return DiameterProfile.of(profile.stations().stream()
+                .map(station -> station.withAt(station.at().minus(first)))
+                .toList());
+    }
+
     /** A handful of nanometres long and wide. */
     public static Arbitrary<Pair> lattice() {
         return pairs(

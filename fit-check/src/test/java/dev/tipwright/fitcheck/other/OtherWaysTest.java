@@ -120,7 +120,7 @@ class OtherWaysTest {
         WayToFit open =
                 WayToFit.open(BoreOpening.of(TAPER, in(".530"), in(".368"), OVERSIZE), Reading.measured(in(".070")));
         WayToFit shim = WayToFit.shim(shim(".355", WIDE, ".006", ".005"), Reading.measured(in(".005")));
-        WayToFit blank = new WayToFit(
+        WayToFit blank = WayToFit.of(
                 WayToFit.Way.OTHER_BLANK,
                 true,
                 List.of(new Margin(Margin.What.TIP_WALL, in(".090"), Reading.measured(in(".075")))));

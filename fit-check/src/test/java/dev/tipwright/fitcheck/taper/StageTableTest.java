@@ -3,6 +3,7 @@ package dev.tipwright.fitcheck.taper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
@@ -180,6 +181,14 @@ class StageTableTest {
         assertThat(fit.removal().finished().get(0).mean()).isEqualTo(in(".359"));
         assertThat(fit.working().text(Units.INCH))
                 .contains("D = 0.360000000 in   narrowest bore down to the insertion");
+        Working.Line least = fit.working().lines().stream()
+                .filter(line -> line.result().symbol().equals("c"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(least.formula()).isEqualTo("D - f");
+        assertThat(least.result().number(Units.INCH, 0)).isEqualTo("0.0010");
+        assertThat(least.inputs().get(0).number(Units.INCH, 0)).isEqualTo("0.3600");
+        assertThat(least.inputs().get(1).number(Units.INCH, 0)).isEqualTo("0.3590");
     }
 
     @Test

@@ -11,6 +11,8 @@ import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Units;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -109,6 +111,74 @@ class StopReadingTest {
                 .containsExactly(TaperCode.MAY_BE_OVER);
     }
 
+    /** Untouched, a tip of .359 goes in .625: in .5 only, something was misread. */
+    @Test
+    void lessDeepThanUntouchedIsSaid() {
+        StagedTip slim = new StagedTip(DiameterProfile.cylinder(in(".359"), in("8")), FINISHED, TAPER, in("1.25"));
+        StopReport report = StopReport.of(slim, StopReading.ofDepth(in(".5")), WANTED, in("1/64"), thou(.2));
+        assertThat(codes(report)).containsExactly(TaperCode.DEPTH_DISAGREES);
+        assertThat(report.next().orElseThrow().means()).isEqualTo(NextMeasurement.Means.MEASURE_AGAIN);
+    }
+
+    /** Seated, but calipered: depth may be silent, the reading speaks; what was read past the insertion is not the fit's. */
+    @Test
+    void aReadingOfASeatedTipMakesUpForItsDepth() {
+        StopReading stop = StopReading.ofDepth(in("1.25"))
+                .withCalipers(List.of(Station.of(in("1"), in(".3594")), Station.of(in("2"), in(".340"))));
+        StopReport report = StopReport.of(TIP, stop, WANTED, in("1/64"), thou(.2));
+        assertThat(report.findings()).isEmpty();
+        assertThat(report.next()).isEmpty();
+        // .3594 less .3574, within .2.
+        assertThat(report.stock()).contains(new StockRange(thou(1.8), thou(2.2)));
+    }
+
+    /** A tip that has nothing to come off: the end is what is left to caliper. */
+    @Test
+    void aFinishedTipIsCaliperedAtItsEnd() {
+        StagedTip finished = new StagedTip(FINISHED, FINISHED, TAPER, in("1.25"));
+        StopReport report = StopReport.of(finished, StopReading.ofDepth(in("1.25")), WANTED, in("1/64"), thou(.2));
+        assertThat(report.next().orElseThrow().wanted()).containsExactly(Station.of(Length.ZERO, in(".351")));
+        // Of a finished shape read further up than the tip goes in, only what is in counts.
+        DiameterProfile far = DiameterProfile.of(
+                Station.of(Length.ZERO, in(".351")),
+                Station.of(in("1.25"), in(".359")),
+                Station.of(in("2"), in(".360")));
+        StagedTip longer = new StagedTip(TIP.tip(), far, TAPER, in("1.25"));
+        assertThat(StopReport.of(longer, StopReading.ofDepth(in("1.25")), WANTED, in("1/64"), thou(.2))
+                        .next()
+                        .orElseThrow()
+                        .wanted())
+                .isEqualTo(FINISHED.stations());
+    }
+
+    @Test
+    void everyFindingSaysItsSentence() {
+        EnumSet<TaperCode> seen = EnumSet.noneOf(TaperCode.class);
+        StagedTip slim = new StagedTip(DiameterProfile.cylinder(in(".359"), in("8")), FINISHED, TAPER, in("1.25"));
+        for (StopReport report : List.of(
+                StopReport.of(slim, StopReading.ofDepth(in(".5")), WANTED, in("1/64"), thou(.2)),
+                StopReport.of(TIP, StopReading.ofDepth(in("1.25")), WANTED, in("1/64"), thou(.2)),
+                StopReport.of(TIP, caliper(".348"), WANTED, in("1/64"), thou(.2)),
+                StopReport.of(TIP, caliper(".35085"), WANTED, in("1/64"), thou(.2)))) {
+            for (Finding finding : report.findings()) {
+                seen.add((TaperCode) finding.code());
+                assertThat(finding.message(Units.INCH)).doesNotContain("{", "}");
+            }
+        }
+        assertThat(seen).containsExactlyInAnyOrder(TaperCode.values());
+        assertThat(StopReport.of(TIP, caliper(".348"), WANTED, in("1/64"), thou(.2))
+                        .findings()
+                        .get(0)
+                        .message(Units.INCH))
+                .isEqualTo(
+                        "0.0030 in too much is off at 0.000 in (0): 0.0070 in of clearance where 0.0040 in is wanted; a"
+                                + " shim of wall 0.0015 in would fill it");
+    }
+
+    private static StopReading caliper(String end) {
+        return StopReading.ofCalipers(List.of(Station.of(Length.ZERO, in(end))));
+    }
+
     @Test
     void theRateIsLearnt() {
         PassRate rate = PassRate.learnt(new StockRange(thou(17), thou(18)), new StockRange(thou(8), thou(9)), 4);
@@ -150,6 +220,10 @@ class StopReadingTest {
 
     @Test
     void hostileInput() {
+        StagedTip shallow = new StagedTip(TIP.tip(), FINISHED, TAPER, in("1"));
+        assertThatThrownBy(() -> StopReport.of(shallow, StopReading.ofDepth(in("1.1")), WANTED, in("1/64"), thou(.2)))
+                .hasMessageContaining("stop")
+                .hasMessageContaining("planned");
         assertThatThrownBy(() -> new StopReading(Optional.empty(), List.of(in("1")), List.of()))
                 .hasMessageContaining("marks");
         assertThatThrownBy(() -> StopReading.ofDepth(in("1")).withMarks(List.of(in("1.1"))))

@@ -27,6 +27,8 @@ import java.util.Set;
 /** The clubs to be built: which parts go together, and what each club is to be. */
 final class Clubs {
     private static final String BOTTOM = "bottom of the bore";
+    private static final String AXIS = "along the axis";
+    private static final String PLANE = "by the 60 degree plane";
     private static final String MARK = "mark on the shaft";
 
     private final PartsShelves parts;
@@ -101,9 +103,11 @@ final class Clubs {
 
     private void target(Row row, String label) {
         Length length = row.read("target length", Limits.PLAYING_LENGTH);
-        row.choice("length measured", List.of("along the axis"));
-        row.make(() -> new LengthTarget(label, length, LengthMeasure.ALONG_AXIS))
-                .ifPresent(lengths::add);
+        LengthMeasure measure =
+                row.choice("length measured", List.of(AXIS, PLANE)).equals(AXIS)
+                        ? LengthMeasure.ALONG_AXIS
+                        : LengthMeasure.SIXTY_DEGREE_PLANE;
+        row.make(() -> new LengthTarget(label, length, measure)).ifPresent(lengths::add);
         if (row.has("target swing weight")) {
             SwingWeight wanted = wanted(row);
             double within = row.read("swing weight within", Limits.WITHIN);

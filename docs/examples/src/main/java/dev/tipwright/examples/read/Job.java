@@ -2,7 +2,9 @@ package dev.tipwright.examples.read;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.grip.TapeLayers;
 import dev.tipwright.core.length.LengthPlan;
+import dev.tipwright.core.orient.OrientStep;
 import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.trim.TrimChart;
@@ -23,7 +25,7 @@ import java.util.Optional;
  * @param swingWeights the scale, and what each club is to read on it
  * @param tipWeights the stock
  * @param instruments what things were measured with
- * @param timing how finished clubs are timed; empty if they are not
+ * @param extras what not every job asks for
  */
 public record Job(
         ClubSet clubs,
@@ -34,7 +36,21 @@ public record Job(
         SwingWeightTargets swingWeights,
         List<TipWeight> tipWeights,
         List<Instrument> instruments,
-        Optional<Timing> timing) {
+        Extras extras) {
+
+    /**
+     * What not every job asks for.
+     *
+     * @param orientation how every shaft is turned; empty if it does not matter
+     * @param tape what widens the butt under each grip; empty if nobody counted
+     * @param shareShafts whether shafts may change places between heads of one blank
+     * @param timing how finished clubs are timed; empty if they are not
+     */
+    public record Extras(
+            Optional<OrientStep> orientation,
+            Optional<TapeLayers> tape,
+            boolean shareShafts,
+            Optional<Timing> timing) {}
 
     /**
      * Keeps copies of the lists.
@@ -47,7 +63,7 @@ public record Job(
      * @param swingWeights the scale, and what each club is to read on it
      * @param tipWeights the stock
      * @param instruments what things were measured with
-     * @param timing how finished clubs are timed; empty if they are not
+     * @param extras what not every job asks for
      */
     public Job {
         charts = List.copyOf(charts);
@@ -62,6 +78,17 @@ public record Job(
      */
     public Optional<BenchUncertainty> bench() {
         return Bench.of(instruments);
+    }
+
+    /**
+     * Whether anything is known of how a grip sits: layers of tape, or the size of a grip.
+     *
+     * @return whether the plan has something to say of it
+     */
+    public boolean sizesGrips() {
+        return extras.tape().isPresent()
+                || clubs.builds().stream()
+                        .anyMatch(build -> build.parts().grip().size().known().isPresent());
     }
 
     /**

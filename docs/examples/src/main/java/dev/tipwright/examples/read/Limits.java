@@ -30,6 +30,8 @@ final class Limits {
             new Kind<>("a frequency with its unit, such as 290 /min", Frequency::parse);
     private static final Kind<Double> POINTS_KIND =
             new Kind<>("points, such as 0.5 point", text -> Double.valueOf(points(text)));
+    private static final Kind<Integer> LAYERS_KIND =
+            new Kind<>("a number of layers, such as 1 layer", text -> Integer.valueOf(layers(text)));
     private static final Kind<Integer> WHOLE_KIND =
             new Kind<>("whole points, such as 10 points", text -> Integer.valueOf(points(text)));
 
@@ -91,7 +93,15 @@ final class Limits {
     static final Limit<Length> WEIGHT_CENTRE =
             length("-1 in", "0 in", "2 in", "6 in", "centre of a tip weight above the tip end");
 
+    static final Limit<Length> TAPE_THICKNESS = length("0 in", ".002 in", ".015 in", ".050 in", "a layer of tape");
+    static final Limit<Integer> TAPE_LAYERS =
+            new Limit<>(LAYERS_KIND, "0 layers", "0 layers", "6 layers", "20 layers", "tape under a grip");
+    static final Limit<Length> GRIP_CORE = length(".4 in", ".56 in", ".64 in", ".9 in", "the core of a grip");
+    static final Limit<Length> GRIP_OUTSIDE = length(".5 in", ".9 in", "1.7 in", "2.5 in", "the outside of a grip");
+
     // The job.
+    static final Limit<Angle> TURN =
+            angle("0 deg", "0 deg", "359 deg", "359.99 deg", "from the target, by way of away from the player");
     static final Limit<Length> PLAYING_LENGTH = length("18 in", "32 in", "48 in", "60 in", "playing length of a club");
     static final Limit<Length> INSERTION = length(".25 in", ".9 in", "2 in", "5 in", "how far a tip goes in");
     static final Limit<Length> CLEARANCE =
@@ -111,6 +121,7 @@ final class Limits {
     static final Limit<Mass> MASS_UNCERTAINTY =
             mass("0 g", "0.001 g", "1 g", "20 g", "standard uncertainty of a reading");
 
+    private static final Pattern LAYERS = Pattern.compile("([0-9]{1,2}) layers?");
     private static final Pattern POINTS = Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,6})?|\\.[0-9]{1,6}) points?");
 
     private Limits() {}
@@ -120,6 +131,14 @@ final class Limits {
         Matcher matcher = POINTS.matcher(text);
         if (!matcher.matches()) {
             throw new IllegalArgumentException("text must be a number of points, was \"" + text + "\"");
+        }
+        return matcher.group(1);
+    }
+
+    private static String layers(String text) {
+        Matcher matcher = LAYERS.matcher(text);
+        if (!matcher.matches()) {
+            throw new IllegalArgumentException("text must be a number of layers, was \"" + text + "\"");
         }
         return matcher.group(1);
     }

@@ -5,6 +5,7 @@ import dev.tipwright.core.part.Blank;
 import dev.tipwright.core.part.ClubKind;
 import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.part.Grip;
+import dev.tipwright.core.part.GripSize;
 import dev.tipwright.core.part.Hand;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
@@ -188,6 +189,20 @@ final class PartsShelves {
         return DiameterProfile.of(stations);
     }
 
+    /** Either is of no use without the other. */
+    private static Reading<GripSize> gripSize(Row row) {
+        Reading<GripSize> unknown = Reading.unknown("caliper the grip, or its maker");
+        if (!row.has("core") && !row.has("outside")) {
+            return unknown;
+        }
+        Length core = row.read("core", Limits.GRIP_CORE);
+        Length outside = row.read("outside", Limits.GRIP_OUTSIDE);
+        row.require(core.lessThan(outside), "outside", "more than the core");
+        return row.make(() -> new GripSize(core, outside))
+                .map(Reading::measured)
+                .orElse(unknown);
+    }
+
     private Shelf<Grip> readGrips() {
         Sheet sheet = sheet(Table.GRIPS);
         Shelf<Grip> shelf = new Shelf<>(sheet);
@@ -198,11 +213,8 @@ final class PartsShelves {
             Length length = row.read("length", Limits.GRIP_LENGTH);
             Length centre = row.read("centre of mass from top", Limits.GRIP_CENTRE);
             row.require(centre.lessThan(length), "centre of mass from top", "less than the length of the grip");
-            shelf.put(
-                    row,
-                    "grip",
-                    row.make(() -> new Grip(
-                            label, mass, cap, length, centre, Reading.unknown("caliper the grip, or its maker"))));
+            Reading<GripSize> size = gripSize(row);
+            shelf.put(row, "grip", row.make(() -> new Grip(label, mass, cap, length, centre, size)));
         }
         return shelf;
     }

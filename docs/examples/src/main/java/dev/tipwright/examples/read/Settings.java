@@ -1,10 +1,13 @@
 package dev.tipwright.examples.read;
 
 import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.grip.TapeLayers;
+import dev.tipwright.core.orient.OrientStep;
 import dev.tipwright.core.part.Adhesive;
 import dev.tipwright.core.part.Attachment;
 import dev.tipwright.core.part.Ferrule;
 import dev.tipwright.core.part.GripTape;
+import dev.tipwright.core.quantity.Angle;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Length;
@@ -22,6 +25,8 @@ import java.util.Optional;
 final class Settings {
     private static final String LETTERS = "ABCDEFG";
     private static final int LETTERS_BELOW_D = 3;
+    private static final String AS_THEY_COME = "as they come";
+    private static final String BY_SWING_WEIGHT = "by swing weight";
     static final List<String> KNOWN = List.of(
             "wanted clearance",
             "kerf",
@@ -35,6 +40,11 @@ final class Settings {
             "adhesive centre",
             "tape mass",
             "tape centre from top",
+            "tape layers",
+            "tape thickness",
+            "orientation mark",
+            "orientation turn",
+            "shafts to heads",
             "scale fulcrum",
             "scale zero D0",
             "scale moment in a point",
@@ -125,13 +135,43 @@ final class Settings {
             row.choice("adhesive centre", List.of("half the insertion"));
             row.make(() -> new Adhesive("adhesive", mass)).ifPresent(attached::add);
         }
-        if (anyOf("tape ")) {
+        if (anyOf("tape mass") || anyOf("tape centre")) {
             Row row = row();
             Mass mass = row.read("tape mass", Limits.SMALL_MASS);
             Length centre = row.read("tape centre from top", Limits.TAPE_CENTRE);
             row.make(() -> new GripTape("tape", mass, centre)).ifPresent(attached::add);
         }
         return attached;
+    }
+
+    /** The tape that widens the butt under each grip; its mass is that of the tape as a whole. */
+    Optional<TapeLayers> tapeLayers() {
+        if (!anyOf("tape layers") && !anyOf("tape thickness")) {
+            return Optional.empty();
+        }
+        Row row = row();
+        int layers = row.read("tape layers", Limits.TAPE_LAYERS);
+        Length thickness = row.read("tape thickness", Limits.TAPE_THICKNESS);
+        return row.make(() -> new TapeLayers(layers, thickness, Mass.ZERO));
+    }
+
+    /** How every shaft is turned; empty if it does not matter. */
+    Optional<OrientStep> orientation() {
+        if (!anyOf("orientation ")) {
+            return Optional.empty();
+        }
+        Row row = row();
+        String mark = row.label("orientation mark");
+        Angle turn = row.read("orientation turn", Limits.TURN);
+        return row.make(() -> OrientStep.to(mark, turn));
+    }
+
+    /** Whether shafts may change places between heads of one blank. */
+    boolean sharesShafts() {
+        Row row = row();
+        return row.has("shafts to heads")
+                && row.choice("shafts to heads", List.of(AS_THEY_COME, BY_SWING_WEIGHT))
+                        .equals(BY_SWING_WEIGHT);
     }
 
     private Optional<Ferrule> ferrule() {

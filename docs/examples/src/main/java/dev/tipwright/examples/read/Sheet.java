@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One file of the input: a line of column names, then a row a line. Whatever is wrong with the file as such is found here. */
 final class Sheet {
@@ -136,8 +138,14 @@ final class Sheet {
             String column = clean(field).toLowerCase(Locale.ROOT);
             if (columns.contains(column)) {
                 problem(line, column, "a column that is there twice", "each column once");
-            } else if (!table.columns().contains(column)) {
-                problem(line, column, "a column that is not known", "only " + String.join(", ", table.columns()));
+            } else if (!table.knows(column)) {
+                problem(
+                        line,
+                        column,
+                        "a column that is not known",
+                        "only "
+                                + Stream.concat(table.columns().stream(), table.optional().stream())
+                                        .collect(Collectors.joining(", ")));
             }
             columns.add(column);
         }
@@ -157,9 +165,12 @@ final class Sheet {
         Map<String, Cell> cells = new LinkedHashMap<>();
         for (int i = 0; i < columns.size(); i++) {
             String text = i < record.getFieldCount() ? clean(record.getField(i)) : "";
-            if (table.columns().contains(columns.get(i))) {
+            if (table.knows(columns.get(i))) {
                 cells.putIfAbsent(columns.get(i), new Cell(table.file(), line, columns.get(i), text));
             }
+        }
+        for (String column : table.optional()) {
+            cells.putIfAbsent(column, new Cell(table.file(), line, column, ""));
         }
         Row row = new Row(new Cell(table.file(), line, "", ""), cells, problems);
         rows.add(row);

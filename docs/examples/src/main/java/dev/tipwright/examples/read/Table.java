@@ -9,7 +9,7 @@ enum Table {
     SHAFTS("shafts.csv", "shaft, blank, raw length, mass, balance from tip, tip diameter, finish, wall, butt diameter"),
     TIPS("tips.csv", "shaft, from tip, diameter"),
     FLEX("flex.csv", "shaft, stiffness at tip, stiffness at butt, frequency, clamp, mass on tip"),
-    GRIPS("grips.csv", "grip, mass, cap, length, centre of mass from top"),
+    GRIPS("grips.csv", "grip, mass, cap, length, centre of mass from top", "core, outside"),
     HEADS(
             "heads.csv",
             "head, kind, hand, bore end, mass, lie, loft, hosel outside, mouth to ground, centre of mass from mouth"),
@@ -24,10 +24,16 @@ enum Table {
 
     private final String file;
     private final String columns;
+    private final String optional;
 
     Table(String file, String columns) {
+        this(file, columns, "");
+    }
+
+    Table(String file, String columns, String optional) {
         this.file = file;
         this.columns = columns;
+        this.optional = optional;
     }
 
     String file() {
@@ -36,6 +42,15 @@ enum Table {
 
     List<String> columns() {
         return List.of(columns.split(", "));
+    }
+
+    /** Columns that may be left out altogether. */
+    List<String> optional() {
+        return optional.isEmpty() ? List.of() : List.of(optional.split(", "));
+    }
+
+    boolean knows(String column) {
+        return columns().contains(column) || optional().contains(column);
     }
 
     /** Without a tapered tip there is nothing to say in {@code tips.csv}, nor in {@code flex.csv} where no shaft was timed. */

@@ -57,6 +57,15 @@ class WrongInputTest {
         }
     }
 
+    /** One more line at the end of job.csv. */
+    private static Wrong setting(String line, String... problems) {
+        return Wrong.practice(scenario -> scenario.edited(JOB, before -> before + line + "\n"), problems);
+    }
+
+    private static String withSizes(String grips) {
+        return grips.replaceAll("(?m)(.)$", "$1,.580 in,1.030 in").replaceFirst(".580 in,1.030 in", "core,outside");
+    }
+
     /** Files that are not there, are not CSV in UTF-8, or have other columns. */
     private static List<Wrong> files() {
         return List.of(
@@ -388,8 +397,31 @@ class WrongInputTest {
                         CLUBS,
                         "8",
                         "length measured",
-                        "by the 60 degree plane",
-                        "clubs.csv, line 4, length measured: found \"by the 60 degree plane\", expected along the axis"),
+                        "by the plane",
+                        "clubs.csv, line 4, length measured: found \"by the plane\", expected along the axis or by the 60 degree plane"),
+                setting(
+                        "tape layers,two,",
+                        "job.csv, tape thickness: found nothing, expected a length with its unit, such as 2 1/4 in",
+                        "job.csv, line 18, tape layers: found \"two\", expected a number of layers, such as 1 layer"),
+                setting(
+                        "orientation turn,360 deg,",
+                        "job.csv, orientation mark: found nothing, expected a label of 1 to 80 characters",
+                        "job.csv, line 18, orientation turn: found \"360 deg\", expected 0 deg to 359.99 deg (from the target, by way of away from the player)"),
+                setting(
+                        "shafts to heads,at random,",
+                        "job.csv, line 18, shafts to heads: found \"at random\", expected as they come or by swing weight"),
+                Wrong.practice(
+                        scenario -> scenario.edited(GRIPS, WrongInputTest::withSizes)
+                                .cell(GRIPS, "G2", "core", ".600"),
+                        "grips.csv, line 3, core: found \".600\", expected a length with its unit, such as 2 1/4 in"),
+                Wrong.practice(
+                        scenario -> scenario.edited(GRIPS, WrongInputTest::withSizes)
+                                .cell(GRIPS, "G2", "outside", ""),
+                        "grips.csv, line 3, outside: found nothing, expected a length with its unit, such as 2 1/4 in"),
+                Wrong.practice(
+                        scenario -> scenario.edited(GRIPS, WrongInputTest::withSizes)
+                                .cell(GRIPS, "G2", "outside", ".580 in"),
+                        "grips.csv, line 3, outside: found \".580 in\", expected more than the core"),
                 Wrong.cell(
                         CLUBS,
                         "8",
@@ -541,7 +573,7 @@ class WrongInputTest {
                         "kerf",
                         "kurf",
                         "job.csv, kerf: found nothing, expected a length with its unit, such as 2 1/4 in",
-                        "job.csv, line 3, setting: found \"kurf\", expected wanted clearance or kerf or least insertion or least structural wall or ferrule mass or ferrule bore or ferrule length or ferrule centre above mouth or adhesive mass or adhesive centre or tape mass or tape centre from top or scale fulcrum or scale zero D0 or scale moment in a point or scale points in a letter or clamp or frequency within"),
+                        "job.csv, line 3, setting: found \"kurf\", expected wanted clearance or kerf or least insertion or least structural wall or ferrule mass or ferrule bore or ferrule length or ferrule centre above mouth or adhesive mass or adhesive centre or tape mass or tape centre from top or tape layers or tape thickness or orientation mark or orientation turn or shafts to heads or scale fulcrum or scale zero D0 or scale moment in a point or scale points in a letter or clamp or frequency within"),
                 Wrong.cell(
                         CLUBS, "9", "head", "5", "clubs.csv, line 5, head: found \"5\", expected a label in heads.csv"),
                 Wrong.cell(

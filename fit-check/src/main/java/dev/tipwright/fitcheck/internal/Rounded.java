@@ -1,4 +1,4 @@
-package dev.tipwright.fitcheck.taper;
+package dev.tipwright.fitcheck.internal;
 
 import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Station;
@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A shape as a person is to read and make it: in whole nanometres. */
-final class Rounded {
+public final class Rounded {
 
     private Rounded() {}
 
@@ -15,9 +15,11 @@ final class Rounded {
      * The stations of a shape. Of several knots within one nanometre the first and the last stay, which make a step: what lies
      * between them has no length.
      *
+     * @param least least diameters
      * @param greatest greatest diameters, on the same places as the least
+     * @return the stations
      */
-    static List<Station> stations(Polyline least, Polyline greatest) {
+    public static List<Station> stations(Polyline least, Polyline greatest) {
         List<Station> stations = new ArrayList<>();
         for (int i = 0; i < least.size(); i++) {
             Station next = new Station(

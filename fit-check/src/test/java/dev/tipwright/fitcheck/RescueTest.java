@@ -1,0 +1,184 @@
+package dev.tipwright.fitcheck;
+
+import static dev.tipwright.fitcheck.Clubs.bore;
+import static dev.tipwright.fitcheck.Clubs.cylinder;
+import static dev.tipwright.fitcheck.Clubs.mil;
+import static dev.tipwright.fitcheck.Clubs.section;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.club.TipWork;
+import dev.tipwright.core.club.Work;
+import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.FindingCode;
+import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.part.Finish;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftSection;
+import dev.tipwright.core.plan.JobPlanner;
+import dev.tipwright.core.plan.StepOutcome;
+import dev.tipwright.core.plan.WorkStep;
+import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Units;
+import dev.tipwright.fitcheck.set.Rescue;
+import dev.tipwright.fitcheck.set.RescueChoice;
+import dev.tipwright.fitcheck.set.SetCode;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Spoilt shafts over the heads of a set, in thousandths of an inch: a raw tip of .3735 with .0025 of finish and a wall of .0905, and
+ * heads that want an inch off the tip (8) or two (9), and three or four off the butt.
+ */
+class RescueTest {
+
+    private static final Shaft SHAFT = Clubs.plain().parts().shaft();
+    private static final ClubSet SET = ClubSet.of(
+            Clubs.club("8", Clubs.taper(), section(cylinder(373.5), 2.5, 90.5)),
+            Clubs.club("9", bore(0, 359, 1250, 351), section(cylinder(373.5), 2.5, 90.5)));
+
+    /** Asks for trims by the label of the head, as a chart and a length would. */
+    private static final WorkStep TRIMS = build -> {
+        double tip = build.label().equals("8") ? 1000 : 2000;
+        return new StepOutcome(
+                build.withWork(build.work().withTipTrim(mil(tip)).withButtTrim(mil(3000 + tip / 2))),
+                List.of(),
+                List.of());
+    };
+
+    private static final JobPlanner PLANNER = JobPlanner.of(TRIMS, TipFitStep.with(Clubs.TARGET));
+
+    @Test
+    void aTipCutTooShortForOneHeadServesTheNext() {
+        Rescue rescue = new Rescue(SHAFT, Work.NONE.withTipTrim(mil(1500)));
+        List<RescueChoice> choices = rescue.over(SET, PLANNER);
+        assertThat(choices).extracting(RescueChoice::head).containsExactly("9", "8");
+        assertThat(choices).allMatch(RescueChoice::possible);
+        assertThat(codes(choices.get(0))).doesNotContain(SetCode.OVER_TRIMMED);
+        assertThat(choices.get(0).plan().after().work().tipTrim()).isEqualTo(mil(2000));
+        RescueChoice over = choices.get(1);
+        assertThat(over.plan().after().work().tipTrim()).isEqualTo(mil(1500));
+        assertThat(message(over, SetCode.OVER_TRIMMED))
+                .startsWith("1.500 in (1 1/2) is off the tip, 0.500 in (1/2) more than this head asks for");
+        assertThat(over.cautions()).isEqualTo(1);
+    }
+
+    @Test
+    void aButtCutTooShortComesOutShort() {
+        Rescue rescue = new Rescue(SHAFT, Work.NONE.withButtTrim(mil(3750)));
+        RescueChoice eight = rescue.over(SET, PLANNER).get(1);
+        assertThat(eight.head()).isEqualTo("8");
+        assertThat(eight.plan().after().work().buttTrim()).isEqualTo(mil(3750));
+        assertThat(message(eight, SetCode.OVER_CUT)).contains("0.250 in (1/4) more than this head asks for");
+    }
+
+    /** Sanded .010 below .351 to .359: loose in the 8, with .004 to come off still for the 9. */
+    @Test
+    void anOverSandedTipSeatsInANarrowerBoreOrIsCutOff() {
+        TipWork sanded = new TipWork(mil(1250), List.of(Station.of(mil(0), mil(341)), Station.of(mil(1250), mil(349))));
+        Rescue rescue = new Rescue(SHAFT, Work.NONE.withTipTrim(mil(1000)).withTip(sanded));
+        JobPlanner fit = JobPlanner.of(TipFitStep.with(Clubs.TARGET.withLeastWall(Reading.measured(mil(70)))));
+        List<RescueChoice> choices = rescue.over(SET, fit);
+        assertThat(choices).hasSize(4);
+        // Wanted in the 9: .347 at its end. As it is .341 there: loose by .006 more than wanted.
+        RescueChoice nine = choice(choices, "9", 1000);
+        assertThat(message(nine, FitCode.LOOSE)).contains("0.0100 in");
+        RescueChoice eight = choice(choices, "8", 1000);
+        assertThat(message(eight, FitCode.LOOSE)).contains("0.0140 in");
+        // With the worked part cut off, each is as good as new.
+        for (String head : List.of("8", "9")) {
+            RescueChoice cut = choice(choices, head, 2250);
+            assertThat(codes(cut)).doesNotContain(FitCode.LOOSE);
+            assertThat(cut.possible()).isTrue();
+        }
+        assertThat(choices.get(0).cautions()).isZero();
+        assertThat(choices.get(3).cautions()).isEqualTo(1);
+    }
+
+    private static RescueChoice choice(List<RescueChoice> choices, String head, double trim) {
+        return choices.stream()
+                .filter(choice ->
+                        choice.head().equals(head) && choice.work().tipTrim().equals(mil(trim)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The hole of .1925 stays: .341 leaves .07425 of wall at the end, a wall under .080 is a stop. */
+    @Test
+    void theShaftAsItStandsHasTheWallThatIsLeft() {
+        TipWork sanded = new TipWork(mil(2000), List.of(Station.of(mil(0), mil(341)), Station.of(mil(1250), mil(349))));
+        Rescue rescue = new Rescue(SHAFT, Work.NONE.withTipTrim(mil(1000)).withTip(sanded));
+        ShaftSection now = rescue.asItStands().section();
+        assertThat(now.outside().diameterAt(mil(500))).isEqualTo(mil(373.5));
+        assertThat(now.outside().diameterAt(mil(1000))).isEqualTo(mil(341));
+        assertThat(now.outside().diameterAt(mil(2000))).isEqualTo(mil(347.4));
+        // Stripped, not worked, from 2.25 to 3.
+        assertThat(now.outside().diameterAt(mil(2600))).isEqualTo(mil(368.5));
+        assertThat(now.outside().diameterAt(mil(3001))).isEqualTo(mil(373.5));
+        assertThat(now.wall().known().orElseThrow().thickness().at(mil(1001)).thousandths())
+                .isBetween(74.25, 74.26);
+        assertThat(now.wall().known().orElseThrow().thickness().at(mil(2600))).isEqualTo(mil(88));
+        assertThat(now.finish().known().orElseThrow().thickness().at(mil(2600))).isEqualTo(Length.ZERO);
+        assertThat(now.finish().known().orElseThrow().thickness().at(mil(5000))).isEqualTo(mil(2.5));
+        Source why = Source.assumption("like its neighbour");
+        Finish finish = SHAFT.section().finish().known().orElseThrow();
+        assertThat(stands(rescue, Reading.assumed(finish, why)).finish()).isInstanceOf(Reading.Assumed.class);
+        assertThat(stands(rescue, Reading.unknown("the maker")).finish()).isInstanceOf(Reading.Unknown.class);
+    }
+
+    private static ShaftSection stands(Rescue rescue, Reading<Finish> finish) {
+        return rescue.withShaft(SHAFT.withSection(SHAFT.section().withFinish(finish)))
+                .asItStands()
+                .section();
+    }
+
+    @Test
+    void anUnworkedShaftStandsAsItWas() {
+        Rescue rescue = new Rescue(SHAFT, Work.NONE.withTipTrim(mil(1000)));
+        assertThat(rescue.asItStands()).isEqualTo(SHAFT);
+        assertThat(rescue.works()).containsExactly(Work.NONE.withTipTrim(mil(1000)));
+        Rescue stripped = rescue.withDone(Work.NONE.withTip(new TipWork(mil(600), List.of())));
+        assertThat(stripped.asItStands().section().outside().diameterAt(mil(300)))
+                .isEqualTo(mil(368.5));
+        assertThat(stripped.works()).hasSize(2);
+        // Nothing would be left to cut the stripped part off.
+        Work most = Work.NONE.withButtTrim(SHAFT.length().minus(mil(600)));
+        assertThat(rescue.withDone(most.withTip(new TipWork(mil(600), List.of())))
+                        .works())
+                .hasSize(1);
+    }
+
+    /** A stop of the planner comes last. */
+    @Test
+    void whatCannotBeBuiltComesLast() {
+        ClubSet set = SET.withBuilds(List.of(
+                Clubs.club("1", bore(0, 363, 900, 355), section(cylinder(373.5), 2.5, 90.5)),
+                SET.builds().get(0)));
+        List<RescueChoice> choices = new Rescue(SHAFT, Work.NONE).over(set, PLANNER);
+        assertThat(choices).extracting(RescueChoice::head).containsExactly("8", "1");
+        assertThat(choices.get(1).possible()).isFalse();
+    }
+
+    @Test
+    void hostileInput() {
+        assertThatThrownBy(() -> new Rescue(SHAFT, Work.NONE.withTipTrim(mil(8000))))
+                .hasMessageContaining("done");
+        assertThatThrownBy(() -> new Rescue(SHAFT, Work.NONE.withButtTrim(mil(39_000))))
+                .hasMessageContaining("done");
+    }
+
+    private static String message(RescueChoice choice, FindingCode code) {
+        return choice.plan().findings().stream()
+                .filter(finding -> finding.code() == code)
+                .findFirst()
+                .orElseThrow()
+                .message(Units.INCH);
+    }
+
+    private static List<FindingCode> codes(RescueChoice choice) {
+        return choice.plan().findings().stream().map(Finding::code).toList();
+    }
+}
