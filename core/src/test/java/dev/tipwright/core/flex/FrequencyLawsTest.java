@@ -13,10 +13,13 @@ import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.part.Adhesive;
+import dev.tipwright.core.part.Anchor;
 import dev.tipwright.core.part.Ferrule;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.LineDensityProfile;
+import dev.tipwright.core.part.OtherMass;
+import dev.tipwright.core.part.Place;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftFlex;
 import dev.tipwright.core.part.ShaftMass;
@@ -158,6 +161,22 @@ class FrequencyLawsTest {
         Build counter = build.withWork(
                 build.work().plus(new dev.tipwright.core.part.Counterweight("c", Mass.ofGrams(20), SampleClub.mm(50))));
         assertThat(perMinute(counter)).isEqualTo(perMinute(build));
+    }
+
+    /** Seated 30 mm deep, a place 20 mm beyond the mouth is 10 mm up from the tip end and 5 mm beyond half the insertion. */
+    @Test
+    void aMassCountsTheSameFromWhereverItsPlaceIsCounted() {
+        double beyond = perMinute(weighted(Anchor.HOSEL_MOUTH, -20));
+        // The places are whole millimetres, so the moments are the same but for the last bits of their sums.
+        assertThat(perMinute(weighted(Anchor.TIP_END, 10))).isCloseTo(beyond, within(1e-9));
+        assertThat(perMinute(weighted(Anchor.MID_INSERTION, -5))).isCloseTo(beyond, within(1e-9));
+        assertThat(perMinute(weighted(Anchor.TIP_END, 20))).isGreaterThan(beyond);
+    }
+
+    private static Build weighted(Anchor anchor, double mm) {
+        Build build = SampleClub.build();
+        Place place = new Place(anchor, SampleClub.mm(mm));
+        return build.withWork(build.work().plus(new OtherMass("lead", Mass.ofGrams(5), place)));
     }
 
     @Test

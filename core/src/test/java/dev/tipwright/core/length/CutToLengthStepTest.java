@@ -37,6 +37,10 @@ class CutToLengthStepTest {
         return CutToLengthStep.to(plan(length), KERF).take(build);
     }
 
+    private static LengthPlan byPlane(String length) {
+        return new LengthPlan(List.of(new LengthTarget("7", len(length), LengthMeasure.SIXTY_DEGREE_PLANE)));
+    }
+
     /** Seated on the bottom, 1 1/4 in deep, and trimmed 1 in at the tip. */
     private static Build seated() {
         Build club = Bench.club("7");
@@ -63,7 +67,7 @@ class CutToLengthStepTest {
     /** A hosel 0.530 in wide: h cot 60 = 0.265 / sqrt 3 = 0.152997 in more along the axis, so that much less off the butt. */
     @Test
     void aTargetByThePlaneIsCutLongerAndSaysSo() {
-        StepOutcome outcome = byPlane("37 1/2 in");
+        StepOutcome outcome = CutToLengthStep.to(byPlane("37 1/2 in"), KERF).take(seated());
         Finding note = only(outcome);
         assertThat(note.code()).isEqualTo(LengthCode.BY_PLANE);
         assertThat(note.severity()).isEqualTo(Severity.NOTE);
@@ -72,11 +76,6 @@ class CutToLengthStepTest {
                         + " 37.653 in (near 37 21/32)");
         // 1.625 - 0.152997 in, to the sixth decimal of an inch, 25 nm.
         assertThat(outcome.after().work().buttTrim().inches()).isCloseTo(1.472003, within(1e-6));
-    }
-
-    private static StepOutcome byPlane(String length) {
-        LengthTarget target = new LengthTarget("7", len(length), LengthMeasure.SIXTY_DEGREE_PLANE);
-        return CutToLengthStep.to(new LengthPlan(List.of(target)), KERF).take(seated());
     }
 
     /** An extension of 1 in counts as cap: as much more comes off the butt. */
@@ -149,7 +148,7 @@ class CutToLengthStepTest {
                 take("1 in", seated()),
                 take("40 in", seated()),
                 take("37 1/2 in", seated()),
-                byPlane("37 1/2 in"),
+                CutToLengthStep.to(byPlane("37 1/2 in"), KERF).take(seated()),
                 take("39 3/32 in", seated()));
         Set<LengthCode> reached = EnumSet.noneOf(LengthCode.class);
         Set<LengthInstruction> told = EnumSet.noneOf(LengthInstruction.class);

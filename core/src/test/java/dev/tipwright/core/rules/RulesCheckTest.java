@@ -50,6 +50,19 @@ class RulesCheckTest {
     }
 
     @Test
+    void aLimitOfAnotherEditionIsAnotherValue() {
+        Length other = SampleClub.mm(100);
+        ClubLimits all = ClubLimits.EQUIPMENT_RULES
+                .withEdition("another")
+                .withLongest(other)
+                .withShortest(other)
+                .withNeck(other)
+                .withGripWidest(other)
+                .withGripShortest(other);
+        assertThat(all).isEqualTo(new ClubLimits("another", other, other, other, other, other));
+    }
+
+    @Test
     void theNeckAndTheGripOfAPutterHaveTheSameLimits() {
         assertThat(CheckTable.named("rules-limits").row("limit", "neck length").text("applies_to"))
                 .isEqualTo("all clubs");

@@ -1,6 +1,8 @@
 package dev.tipwright.examples;
 
 import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.flex.FlexReview;
+import dev.tipwright.core.flex.FlexStep;
 import dev.tipwright.core.grip.GripStep;
 import dev.tipwright.core.grip.TapeLayers;
 import dev.tipwright.core.length.CutToLengthStep;
@@ -13,7 +15,11 @@ import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.SetReview;
 import dev.tipwright.core.plan.WorkStep;
+import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.rules.ClubLimits;
+import dev.tipwright.core.rules.RulesDoubt;
+import dev.tipwright.core.rules.RulesStep;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.examples.read.Job;
 import dev.tipwright.examples.read.JobFolder;
@@ -155,15 +161,21 @@ public final class MainJob {
             steps.add(GripStep.over(job.extras().tape().orElse(TapeLayers.NONE)));
         }
         steps.add(SwingWeightStep.towards(job.swingWeights(), job.tipWeights()));
+        job.extras().timing().ifPresent(timing -> steps.add(FlexStep.clamping(timing.clamp(), timing.within())));
+        steps.add(RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO));
         return steps;
     }
 
     /** What looks at the whole set; where instruments are named, at how sure its numbers are too. */
     private static List<SetReview> reviews(Job job) {
         List<SetReview> reviews = new ArrayList<>(List.of(new StockReview(), new ShaftReview()));
+        job.extras().timing().ifPresent(timing -> reviews.add(new FlexReview(timing.within())));
         job.bench()
-                .ifPresent(bench -> reviews.addAll(
-                        List.of(new LengthDoubt(bench), new FitDoubt(bench, job.fit()), new SwingWeightDoubt(bench))));
+                .ifPresent(bench -> reviews.addAll(List.of(
+                        new LengthDoubt(bench),
+                        new FitDoubt(bench, job.fit()),
+                        new SwingWeightDoubt(bench),
+                        new RulesDoubt(bench))));
         return reviews;
     }
 }

@@ -112,6 +112,7 @@ import dev.tipwright.core.quantity.Stress;
 import dev.tipwright.core.quantity.Torque;
 import dev.tipwright.core.quantity.Volume;
 import dev.tipwright.core.rules.ClubLimits;
+import dev.tipwright.core.rules.RulesDoubt;
 import dev.tipwright.core.rules.RulesReport;
 import dev.tipwright.core.rules.RulesStep;
 import dev.tipwright.core.trim.TipTrim;
@@ -697,6 +698,10 @@ public final class Samples {
     private static void flexAndRules() {
         java.util.function.Function<Build, Length> rule = build -> in("37");
         put("java.util.function.Function<" + Build.class.getName() + ", " + Length.class.getName() + ">", rule);
+        java.util.function.Function<Build, Frequency> swing =
+                build -> ClubFrequency.of(build, in("5")).orElseThrow().frequency();
+        put("java.util.function.Function<" + Build.class.getName() + ", " + Frequency.class.getName() + ">", swing);
+        put(RulesDoubt.class, new RulesDoubt(bench()));
         put(LongestSet.class, new LongestSet(List.of(get(LengthTarget.class)), in("1/2")));
         put(SixtyDegreePlane.class, SixtyDegreePlane.of(get(Head.class)));
         put(ClubLimits.class, ClubLimits.EQUIPMENT_RULES);

@@ -107,6 +107,11 @@ final class Worked {
         rows("job.csv").forEach(row -> parts.put("job " + row.get("setting"), row.get("value")));
         length("raw", inches(parts.get("shaft raw length")), Way.NEAREST);
         length("playing length", inches(parts.get("target length")), Way.NEAREST);
+        // By the 60 degree plane, the axis half a hosel over the level plane: L - h cot 60.
+        double byPlane = inches(parts.get("target length")) - inches(parts.get("hosel outside")) / 2 / Math.sqrt(3);
+        length("length by the Rules", byPlane, Way.NEAREST);
+        // R&A and USGA, Equipment Rules, Part 2.
+        length("widest grip", 1.75, Way.NEAREST);
         length("cap", inches(parts.get("grip cap")), Way.NEAREST);
         length("kerf", inches(parts.get("job kerf")), Way.NEAREST);
         length("chart", inches(parts.get("chart tip trim")), Way.NEAREST);

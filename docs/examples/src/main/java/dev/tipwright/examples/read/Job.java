@@ -44,8 +44,13 @@ public record Job(
      * @param orientation how every shaft is turned; empty if it does not matter
      * @param tape what widens the butt under each grip; empty if nobody counted
      * @param shareShafts whether shafts may change places between heads of one blank
+     * @param timing how finished clubs are timed; empty if they are not
      */
-    public record Extras(Optional<OrientStep> orientation, Optional<TapeLayers> tape, boolean shareShafts) {}
+    public record Extras(
+            Optional<OrientStep> orientation,
+            Optional<TapeLayers> tape,
+            boolean shareShafts,
+            Optional<Timing> timing) {}
 
     /**
      * Keeps copies of the lists.

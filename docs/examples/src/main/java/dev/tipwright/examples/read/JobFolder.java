@@ -72,7 +72,8 @@ public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem>
         Length kerf = settings.kerf();
         FitTarget fit = settings.fit();
         Optional<SwingWeightScale> scale = settings.scale();
-        Job.Extras extras = new Job.Extras(settings.orientation(), settings.tapeLayers(), settings.sharesShafts());
+        Job.Extras extras = new Job.Extras(
+                settings.orientation(), settings.tapeLayers(), settings.sharesShafts(), settings.timing());
         PartsShelves parts = new PartsShelves(folder, problems);
         Clubs clubs = new Clubs(parts, settings.attached(), scale.orElse(SwingWeightScale.LETTERS_AT_14_INCHES));
         clubs.read(Sheet.read(folder, Table.CLUBS, problems));

@@ -1,8 +1,10 @@
 package dev.tipwright.examples.read;
 
 import dev.tipwright.core.quantity.Angle;
+import dev.tipwright.core.quantity.BendingStiffness;
 import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.examples.read.Limit.Kind;
@@ -22,6 +24,10 @@ final class Limits {
             new Kind<>("a density with its unit, such as 1.55 g/cm3", Density::parse);
     private static final Kind<FirstMoment> MOMENT_KIND =
             new Kind<>("a moment with its unit, such as 213.5 oz in", FirstMoment::parse);
+    private static final Kind<BendingStiffness> STIFFNESS_KIND =
+            new Kind<>("a stiffness with its unit, such as 24 N m2", BendingStiffness::parse);
+    private static final Kind<Frequency> FREQUENCY_KIND =
+            new Kind<>("a frequency with its unit, such as 290 /min", Frequency::parse);
     private static final Kind<Double> POINTS_KIND =
             new Kind<>("points, such as 0.5 point", text -> Double.valueOf(points(text)));
     private static final Kind<Integer> LAYERS_KIND =
@@ -59,6 +65,15 @@ final class Limits {
     static final Limit<Length> TIP_TRIM = length("0 in", "0 in", "5 in", "12 in", "a tip trim");
     static final Limit<Length> CHART_HEIGHT =
             length("-1 in", "0 in", "2 in", "4 in", "bore bottom to ground that a chart assumes");
+
+    static final Limit<BendingStiffness> STIFFNESS =
+            new Limit<>(STIFFNESS_KIND, "0.5 N m2", "8 N m2", "150 N m2", "1000 N m2", "bending stiffness of a shaft");
+    static final Limit<Frequency> FREQUENCY =
+            new Limit<>(FREQUENCY_KIND, "20 /min", "150 /min", "600 /min", "5000 /min", "frequency of a raw shaft");
+    static final Limit<Frequency> FREQUENCY_WITHIN =
+            new Limit<>(FREQUENCY_KIND, "0 /min", "0.5 /min", "10 /min", "100 /min", "how far off a frequency will do");
+    static final Limit<Length> CLAMP = length("0 in", "3 in", "8 in", "15 in", "length of butt held in a clamp");
+    static final Limit<Mass> MASS_ON_TIP = mass("0 g", "0 g", "300 g", "1000 g", "mass on the tip of a timed shaft");
 
     // Grips: a long putter grip is twice as long and heavy as another.
     static final Limit<Mass> GRIP_MASS = mass("10 g", "22 g", "130 g", "250 g", "a grip");

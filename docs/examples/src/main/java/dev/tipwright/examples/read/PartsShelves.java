@@ -13,6 +13,7 @@ import dev.tipwright.core.part.HeadGeometry;
 import dev.tipwright.core.part.HeadMass;
 import dev.tipwright.core.part.Hosel;
 import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftFlex;
 import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.part.ShaftMaterial;
 import dev.tipwright.core.part.ShaftSection;
@@ -103,18 +104,22 @@ final class PartsShelves {
         Sheet sheet = sheet(Table.SHAFTS);
         Sheet tips = sheet(Table.TIPS);
         Map<String, List<Row>> readings = byLabel(tips, "shaft");
+        Map<String, List<Row>> flexes = byLabel(sheet(Table.FLEX), "shaft");
         Shelf<Shaft> shelf = new Shelf<>(sheet);
         for (Row row : sheet.rows()) {
-            List<Row> tip = readings.getOrDefault(row.cell("shaft").text(), List.of());
-            shelf.put(row, "shaft", shaft(row, tip, tips.whole()));
+            String label = row.cell("shaft").text();
+            List<Row> tip = readings.getOrDefault(label, List.of());
+            List<Row> flex = flexes.getOrDefault(label, List.of());
+            shelf.put(row, "shaft", shaft(row, tip, flex, tips.whole()));
         }
         if (sheet.whole()) {
             readings.values().forEach(rows -> shelf.take(rows.get(0), "shaft"));
+            flexes.values().forEach(rows -> shelf.take(rows.get(0), "shaft"));
         }
         return shelf;
     }
 
-    private Optional<Shaft> shaft(Row row, List<Row> tip, boolean allTips) {
+    private Optional<Shaft> shaft(Row row, List<Row> tip, List<Row> bends, boolean allTips) {
         String label = row.label("shaft");
         Optional<BlankKind> kind = blanks.take(row, "blank");
         Length raw = row.read("raw length", Limits.RAW_LENGTH);
@@ -133,7 +138,8 @@ final class PartsShelves {
                 "less than the wall, in which it is included");
         Optional<DiameterProfile> outside = kind.flatMap(
                 known -> outside(row, tip, raw, diameter, known.blank().parallelTip(), allTips));
-        if (kind.isEmpty() || outside.isEmpty()) {
+        Optional<Reading<ShaftFlex>> flex = row.sound() ? new FlexReader(bends, raw).flex() : Optional.empty();
+        if (kind.isEmpty() || outside.isEmpty() || flex.isEmpty()) {
             return Optional.empty();
         }
         ShaftSection section = new ShaftSection(
@@ -143,13 +149,8 @@ final class PartsShelves {
                         new Wall(ThicknessProfile.uniform(thick), kind.get().structure()))),
                 reading(finish.map(thick ->
                         new Finish(ThicknessProfile.uniform(thick), kind.get().finish()))));
-        return row.make(() -> new Shaft(
-                label,
-                kind.get().blank(),
-                raw,
-                ShaftMass.of(mass, balance),
-                section,
-                Reading.unknown("time the shaft in a clamp")));
+        return row.make(
+                () -> new Shaft(label, kind.get().blank(), raw, ShaftMass.of(mass, balance), section, flex.get()));
     }
 
     /** The same diameter over the parallel tip, and then straight through the readings further up. */

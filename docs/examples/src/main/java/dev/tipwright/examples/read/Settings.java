@@ -9,6 +9,7 @@ import dev.tipwright.core.part.Ferrule;
 import dev.tipwright.core.part.GripTape;
 import dev.tipwright.core.quantity.Angle;
 import dev.tipwright.core.quantity.FirstMoment;
+import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.fitcheck.FitTarget;
@@ -47,7 +48,9 @@ final class Settings {
             "scale fulcrum",
             "scale zero D0",
             "scale moment in a point",
-            "scale points in a letter");
+            "scale points in a letter",
+            "clamp",
+            "frequency within");
 
     private final Sheet sheet;
     private final Problems problems;
@@ -107,6 +110,17 @@ final class Settings {
         int letter = row.read("scale points in a letter", Limits.LETTER);
         return row.make(() -> new SwingWeightScale(
                 fulcrum, zero.minus(point.scaledBy((double) LETTERS_BELOW_D * letter)), point, LETTERS, letter));
+    }
+
+    /** How finished clubs are timed; where nothing is said they are not. */
+    Optional<Timing> timing() {
+        if (!anyOf("clamp") && !anyOf("frequency within")) {
+            return Optional.empty();
+        }
+        Row row = row();
+        Length clamp = row.read("clamp", Limits.CLAMP);
+        Frequency within = row.read("frequency within", Limits.FREQUENCY_WITHIN);
+        return row.make(() -> new Timing(clamp, within));
     }
 
     /** What goes on every club. A ferrule, an adhesive or a tape of which nothing is said is not used. */

@@ -8,6 +8,7 @@ enum Table {
     BLANKS("blanks.csv", "blank, material, parallel tip, density of finish, density of structure"),
     SHAFTS("shafts.csv", "shaft, blank, raw length, mass, balance from tip, tip diameter, finish, wall, butt diameter"),
     TIPS("tips.csv", "shaft, from tip, diameter"),
+    FLEX("flex.csv", "shaft, stiffness at tip, stiffness at butt, frequency, clamp, mass on tip"),
     GRIPS("grips.csv", "grip, mass, cap, length, centre of mass from top", "core, outside"),
     HEADS(
             "heads.csv",
@@ -52,13 +53,13 @@ enum Table {
         return columns().contains(column) || optional().contains(column);
     }
 
-    /** Without a tapered tip there is nothing to say in {@code tips.csv}. */
+    /** Without a tapered tip there is nothing to say in {@code tips.csv}, nor in {@code flex.csv} where no shaft was timed. */
     boolean mayBeLeftOut() {
-        return this == TIPS;
+        return this == TIPS || this == FLEX;
     }
 
-    /** Whether the line of column names alone says something: no tapered tip, no stock, no instruments. */
+    /** Whether the line of column names alone says something: no tapered tip, no timing, no stock, no instruments. */
     boolean mayBeEmpty() {
-        return this == TIPS || this == TIP_WEIGHTS || this == INSTRUMENTS;
+        return mayBeLeftOut() || this == TIP_WEIGHTS || this == INSTRUMENTS;
     }
 }
