@@ -60,6 +60,8 @@ final class PlannedNumbers {
             entry("clearance at the mouth", n -> n.clearanceAtMouth().inches()),
             entry("clearance at the tip end", n -> n.clearanceAtTip().inches()),
             entry("least clearance", n -> n.clearance().least().inches()),
+            entry("shim wall at the mouth", n -> n.shimWall(n.clearanceAtMouth())),
+            entry("shim wall at the tip end", n -> n.shimWall(n.clearanceAtTip())),
             entry(
                     "exact tip weight to the target",
                     n -> n.report().exactWeight().orElseThrow().grams()),
@@ -169,6 +171,11 @@ final class PlannedNumbers {
     /** At the foot of the chamfer, because the chamfer itself holds nothing. */
     private Length clearanceAtMouth() {
         return clearanceAt(Chamfer.depth(fit().bore()));
+    }
+
+    /** What fills a clearance but for what is wanted, on one side. */
+    private double shimWall(Length clearance) {
+        return clearance.minus(fit().clearance()).inches() / 2;
     }
 
     private Length clearanceAt(Length depth) {
