@@ -12,9 +12,13 @@ import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.core.uncertainty.UncertainClub;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The step that trims tips by a chart, corrected for how high each bore sits. It also settles how far the tip is to go in: as the
@@ -22,11 +26,14 @@ import java.util.Optional;
  */
 public final class TipTrimStep implements WorkStep {
 
+    private static final Measure BOTTOM = Measure.length(
+            "G", "bore bottom to ground", build -> build.parts().head().bottomToGround());
+
     private final TrimChart chart;
     private final Length kerf;
-    private final Length doubt;
+    private final Function<Build, Length> doubt;
 
-    private TipTrimStep(TrimChart chart, Length kerf, Length doubt) {
+    private TipTrimStep(TrimChart chart, Length kerf, Function<Build, Length> doubt) {
         this.chart = chart;
         this.kerf = kerf;
         this.doubt = doubt;
@@ -40,7 +47,7 @@ public final class TipTrimStep implements WorkStep {
      * @return the step
      */
     public static TipTrimStep by(TrimChart chart, Length kerf) {
-        return new TipTrimStep(Require.given("chart", chart), Require.notNegative("kerf", kerf), Length.ZERO);
+        return new TipTrimStep(Require.given("chart", chart), Require.notNegative("kerf", kerf), build -> Length.ZERO);
     }
 
     /**
@@ -51,7 +58,27 @@ public final class TipTrimStep implements WorkStep {
      * @return a copy that differs in that alone
      */
     public TipTrimStep withDoubt(Length doubt) {
-        return new TipTrimStep(chart, kerf, Require.notNegative("doubt", doubt));
+        Require.notNegative("doubt", doubt);
+        return new TipTrimStep(chart, kerf, build -> doubt);
+    }
+
+    /**
+     * The same step where the height is known by the instruments of a bench: a correction is in doubt up to the expanded
+     * uncertainty of the bore bottom over the ground.
+     *
+     * @param bench what head and bore were measured with
+     * @return a copy that differs in that alone
+     */
+    public TipTrimStep measuredWith(BenchUncertainty bench) {
+        Require.given("bench", bench);
+        return new TipTrimStep(
+                chart,
+                kerf,
+                build -> UncertainClub.of(build, bench)
+                        .budget(BOTTOM)
+                        .map(budget -> Length.ofMillimetres(
+                                budget.expanded(Measure.TWO_SIGMA).uncertainty()))
+                        .orElse(Length.ZERO));
     }
 
     @Override
@@ -78,7 +105,7 @@ public final class TipTrimStep implements WorkStep {
         }
         TipTrim trim = new TipTrim(
                 row.get(), head.bottomToGround(), head.bore().depth(), seat.insertion(), chart.groundReference(), kerf);
-        return made(seated, trim, doubt);
+        return made(seated, trim, trim.correction().equals(Length.ZERO) ? Length.ZERO : doubt.apply(build));
     }
 
     private static StepOutcome made(Build build, TipTrim trim, Length doubt) {

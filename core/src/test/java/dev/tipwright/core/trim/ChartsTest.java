@@ -8,6 +8,7 @@ import static dev.tipwright.core.TradeBench.length;
 import static dev.tipwright.core.TradeBench.shaft;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Parts;
@@ -27,6 +28,9 @@ import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.uncertainty.BenchInput;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.core.uncertainty.Instrument;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -115,6 +119,23 @@ class ChartsTest {
         StepOutcome less = trim(higher("7", "2 1/8"));
         assertThat(less.after().work().tipTrim()).isEqualTo(in("7/8"));
         assertThat(less.findings().get(0).message(Units.INCH)).contains("is corrected by -0.125 in (-1/8)");
+    }
+
+    /** A rule good to 1/64 in: the height is known to twice that, 1/32 in. A bore depth read by it doubles the variance. */
+    @Test
+    void theDoubtIsThatOfTheInstruments() {
+        Instrument rule = Instrument.ofStandard("rule", "mm", in("1/64").millimetres(), 0);
+        TipTrimStep one = TipTrimStep.by(CHART, KERF)
+                .measuredWith(BenchUncertainty.of(BenchUncertainty.Tool.of(rule, BenchInput.MOUTH_TO_GROUND)));
+        Finding doubted = one.take(higher("7", "2 17/64")).findings().get(0);
+        assertThat(doubted.code()).isEqualTo(TrimCode.CORRECTION_IN_DOUBT);
+        assertThat(length(doubted, "u").inches()).isCloseTo(1.0 / 32, within(1e-6));
+        assertThat(codes(one.take(higher("7", "2 19/64")).findings())).containsExactly("BORE_CORRECTED");
+        TipTrimStep both = TipTrimStep.by(CHART, KERF)
+                .measuredWith(BenchUncertainty.of(
+                        BenchUncertainty.Tool.of(rule, BenchInput.MOUTH_TO_GROUND, BenchInput.BORE_DEPTH)));
+        Finding more = both.take(higher("7", "2 17/64")).findings().get(0);
+        assertThat(length(more, "u").inches()).isCloseTo(Math.sqrt(2) / 32, within(1e-6));
     }
 
     @Test

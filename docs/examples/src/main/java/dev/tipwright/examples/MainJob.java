@@ -1,5 +1,6 @@
 package dev.tipwright.examples;
 
+import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.flex.FlexReview;
 import dev.tipwright.core.flex.FlexStep;
@@ -153,7 +154,7 @@ public final class MainJob {
     /** Each step after those it needs. */
     private static List<WorkStep> steps(Job job) {
         List<WorkStep> steps = new ArrayList<>(List.of(
-                build -> TipTrimStep.by(job.chartOf(build), job.kerf()).take(build),
+                build -> trim(job, build).take(build),
                 TipFitStep.with(job.fit()),
                 CutToLengthStep.to(job.lengths(), job.kerf())));
         job.extras().orientation().ifPresent(steps::add);
@@ -164,6 +165,11 @@ public final class MainJob {
         job.extras().timing().ifPresent(timing -> steps.add(FlexStep.clamping(timing.clamp(), timing.within())));
         steps.add(RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO));
         return steps;
+    }
+
+    private static TipTrimStep trim(Job job, Build build) {
+        TipTrimStep step = TipTrimStep.by(job.chartOf(build), job.kerf());
+        return job.bench().map(step::measuredWith).orElse(step);
     }
 
     /** What looks at the whole set; where instruments are named, at how sure its numbers are too. */

@@ -53,6 +53,14 @@ class FindingsTest {
         assertThat(length(bonded, "imin")).isEqualTo(Length.parse("1.1 in"));
     }
 
+    /** A thirty-second is less than twice sqrt((1/64)^2 + .01^2) = .0371 in: a rule to the ground, a rod in the bore. */
+    @Test
+    void theEightIsCorrectedByNoMoreThanItsHeightMayBeWrong() {
+        Finding doubted = only(PRACTICE.club("8"), TrimCode.CORRECTION_IN_DOUBT);
+        assertThat(length(doubted, "c")).isEqualTo(Length.parse("1/32 in"));
+        assertThat(length(doubted, "u").inches()).isBetween(.03705, .03715);
+    }
+
     @Test
     void nothingElseIsStopped() {
         List<Finding> stops = PRACTICE.clubs().stream()

@@ -322,7 +322,7 @@ final class Worked {
             boolean swing = finding.code() instanceof SwingWeightCode;
             for (Term term : finding.terms()) {
                 String number = term.number(Units.INCH, 9);
-                boolean doubt = term.symbol().matches("U|share|low|high") && number.matches("-?[0-9.]+");
+                boolean doubt = term.symbol().matches("[Uu]|share|low|high") && number.matches("-?[0-9.]+");
                 if (doubt && !(swing && independent)) {
                     put("doubt", term.unit(Units.INCH), Double.parseDouble(number), 0, Way.NEAREST);
                 }
