@@ -42,6 +42,13 @@ public record AsBuilt(String club, Measures predicted, Measures found) {
             Objects.requireNonNull(mass, "mass");
             Objects.requireNonNull(balance, "balance");
         }
+
+        /** What the plan of a club says that it will be. */
+        static Measures predictedBy(ClubPlan plan) {
+            Balance balance = Balance.of(plan.after());
+            SwingWeight reads = plan.report(ClubBalance.class).reads();
+            return new Measures(PlayingLength.alongAxis(plan.after()), reads, balance.total(), balance.balancePoint());
+        }
     }
 
     /**
@@ -53,11 +60,7 @@ public record AsBuilt(String club, Measures predicted, Measures found) {
      * @throws IllegalArgumentException if the plan never came to a balance or a seat
      */
     public static AsBuilt of(ClubPlan plan, Measures found) {
-        Balance balance = Balance.of(plan.after());
-        SwingWeight reads = plan.report(ClubBalance.class).reads();
-        Measures predicted =
-                new Measures(PlayingLength.alongAxis(plan.after()), reads, balance.total(), balance.balancePoint());
-        return new AsBuilt(plan.label(), predicted, found);
+        return new AsBuilt(plan.label(), Measures.predictedBy(plan), found);
     }
 
     /** Found length less predicted. */

@@ -1,8 +1,12 @@
 package dev.tipwright.examples;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.plan.ClubPlan;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.PlanText;
+import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.fitcheck.TipFit;
@@ -12,6 +16,7 @@ import dev.tipwright.swingweight.scale.SwingWeightScale;
 import dev.tipwright.swingweight.set.ChartClub;
 import dev.tipwright.swingweight.set.SetChart;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -44,6 +49,10 @@ record PlanFiles(JobPlan plan, Units units, Optional<BenchUncertainty> bench) {
         Files.writeString(folder.resolve("plan.txt"), page());
         Files.writeString(folder.resolve("plan.md"), markdown());
         Files.writeString(folder.resolve("plan.json"), PlanJson.write(plan));
+        Path asBuilt = folder.resolve("as-built.csv");
+        if (Files.notExists(asBuilt)) {
+            Files.writeString(asBuilt, asBuilt());
+        }
         Optional<String> chart = chart();
         if (chart.isPresent()) {
             Files.writeString(folder.resolve("set.svg"), chart.get());
@@ -55,6 +64,30 @@ record PlanFiles(JobPlan plan, Units units, Optional<BenchUncertainty> bench) {
                 Files.writeString(folder.resolve(drawingName(i, clubs.get(i).label())), drawing(fit.get()));
             }
         }
+    }
+
+    /** What each finished club should be, with room for what it was found to be; a sheet that somebody may have filled in is kept. */
+    private String asBuilt() throws IOException {
+        StringWriter sheet = new StringWriter();
+        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(sheet)) {
+            csv.writeRecord("club", "measured when finished", "predicted", "found");
+            for (ClubPlan club : plan.clubs()) {
+                club.find(ClubBalance.class).ifPresent(balance -> {
+                    AsBuilt.Measures predicted = AsBuilt.Measures.predictedBy(club);
+                    String reads = balance.scale().designation(predicted.swingWeight());
+                    String mass = Term.of("m", "total mass", predicted.mass()).text(units);
+                    csv.writeRecord(club.label(), "length along the shaft", text(predicted.length()), "");
+                    csv.writeRecord(club.label(), "swing weight", reads, "");
+                    csv.writeRecord(club.label(), "total mass", mass, "");
+                    csv.writeRecord(club.label(), "balance from the top", text(predicted.balance()), "");
+                });
+            }
+        }
+        return sheet.toString();
+    }
+
+    private String text(Length length) {
+        return Term.of("L", "a length", length).text(units);
     }
 
     /** The whole set at a glance; only where it is said how sure the numbers are, and a scale was used. */

@@ -127,6 +127,7 @@ class MainJobTest {
         try (Stream<Path> files = Files.list(output)) {
             assertThat(files.map(file -> file.getFileName().toString()).sorted())
                     .containsExactly(
+                            "as-built.csv",
                             "mine.txt",
                             "plan.json",
                             "plan.md",
@@ -139,6 +140,15 @@ class MainJobTest {
                             "tip-5-pitching.svg",
                             "tip-6-gap.svg");
         }
+        Path sheet = output.resolve("as-built.csv");
+        assertThat(sheet)
+                .content()
+                .startsWith(
+                        "club,measured when finished,predicted,found\n6,length along the shaft,37.500 in (37 1/2),\n")
+                .contains("\n6,swing weight,C9.0,\n", "\n6,total mass,396.48 g,\n");
+        Files.writeString(sheet, "filled in");
+        assertThat(Run.of(FIRST, "--out", output.toString())).isEqualTo(Run.of(FIRST));
+        assertThat(sheet).hasContent("filled in");
         Path fresh = temp.resolve("fresh");
         assertThat(Run.of(FIRST, "metric", "--out", fresh.toString()).out())
                 .isEqualTo(Run.of(FIRST, "metric").out());
