@@ -27,10 +27,10 @@ public enum FitCode implements FindingCode {
             "bare, the tip has {c} of clearance at its tightest where {w} is wanted: a shim or another blank, not more adhesive"),
     /** Part of the stock is finish. */
     PARTLY_FINISH("of the {e} to take off the end of the tip, {ef} is finish and {es} is structure"),
-    /** The bonded length is under the caller's limit. */
-    SHORT_INSERTION("the bonded length, {i}, is under the limit of {imin}"),
-    /** The caller gave no limit for the bonded length. */
-    NO_INSERTION_LIMIT("no least bonded length was given for an insertion of {i}: ask {ask}"),
+    /** The insertion is under the caller's limit. */
+    SHORT_INSERTION("the insertion, {i}, is under the limit of {imin}"),
+    /** The caller gave no limit for the insertion. */
+    NO_INSERTION_LIMIT("no least insertion was given for an insertion of {i}: ask {ask}"),
     /** The wall left is under the caller's limit. */
     THIN_WALL("the wall of structure left, {t} at {z} from the end, is under the limit of {tmin}"),
     /** The caller gave no limit for the wall left. */

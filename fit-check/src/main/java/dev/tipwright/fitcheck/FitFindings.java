@@ -101,8 +101,7 @@ final class FitFindings {
         }
         Length least = target.leastInsertion().orElse(Length.ZERO);
         if (fit.insertion().lessThan(least)) {
-            findings.add(
-                    Finding.stop(FitCode.SHORT_INSERTION, insertion, Term.of("imin", "least bonded length", least)));
+            findings.add(Finding.stop(FitCode.SHORT_INSERTION, insertion, Term.of("imin", "least insertion", least)));
         }
     }
 
@@ -116,7 +115,7 @@ final class FitFindings {
             findings.add(Finding.caution(
                     FitCode.SHORT_BELOW_CHAMFER,
                     insertion,
-                    Term.of("imin", "least bonded length", least.get()),
+                    Term.of("imin", "least insertion", least.get()),
                     bonded,
                     Term.of("ask", "whom to ask", "whoever gave the limit")));
         } else if (chamfer.nanometres() > 0) {

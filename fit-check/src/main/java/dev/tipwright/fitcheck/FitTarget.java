@@ -9,7 +9,7 @@ import dev.tipwright.core.quantity.Length;
  * gives none, the plan says whom to ask.
  *
  * @param clearance wanted clearance between finished tip and bore, on the diameter ({@code w}); zero or more
- * @param leastInsertion least bonded length
+ * @param leastInsertion least insertion
  * @param leastWall least wall of structure left
  */
 public record FitTarget(Length clearance, Reading<Length> leastInsertion, Reading<Length> leastWall) {
@@ -18,7 +18,7 @@ public record FitTarget(Length clearance, Reading<Length> leastInsertion, Readin
      * Checks the values.
      *
      * @param clearance wanted clearance between finished tip and bore, on the diameter
-     * @param leastInsertion least bonded length
+     * @param leastInsertion least insertion
      * @param leastWall least wall of structure left
      */
     public FitTarget {
@@ -51,7 +51,7 @@ public record FitTarget(Length clearance, Reading<Length> leastInsertion, Readin
     /**
      * This target with a limit on the bonded length.
      *
-     * @param least least bonded length
+     * @param least least insertion
      * @return a copy that differs in that alone
      */
     public FitTarget withLeastInsertion(Reading<Length> least) {
