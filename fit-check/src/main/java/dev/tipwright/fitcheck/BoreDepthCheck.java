@@ -36,7 +36,7 @@ public record BoreDepthCheck(Bore bore, Length found, Length within) {
      */
     public BoreDepthCheck {
         Require.given("bore", bore);
-        Require.between("found", found, Length.ofNanometres(1), Length.ofMillimetres(3000));
+        Require.someUpTo("found", found, 3000);
         Require.notNegative("within", within);
     }
 

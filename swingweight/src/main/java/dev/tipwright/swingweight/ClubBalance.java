@@ -144,8 +144,7 @@ public record ClubBalance(
                 "reads",
                 "swing weight",
                 Measure.Kind.POINTS,
-                build -> scale.read(Balance.of(build).momentAbout(scale.fulcrum()))
-                        .points());
+                build -> scale.read(Balance.momentAbout(build, scale.fulcrum())).points());
     }
 
     @Override

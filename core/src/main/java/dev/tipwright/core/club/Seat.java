@@ -20,7 +20,7 @@ public record Seat(Length insertion, Stop stop) {
      * @param stop what stops it
      */
     public Seat {
-        Require.between("insertion", insertion, Length.ZERO, Length.ofMillimetres(3000));
+        Require.within("insertion", insertion, 0, 3000);
         Require.given("stop", stop);
         Require.that(
                 insertion.equals(Length.ZERO) == (stop == Stop.NOTHING),

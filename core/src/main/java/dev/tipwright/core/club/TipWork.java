@@ -21,7 +21,7 @@ public record TipWork(Length stripped, List<Station> finished) {
      *     structure is left as it is
      */
     public TipWork {
-        Require.between("stripped", stripped, Length.ZERO, Length.ofMillimetres(3000));
+        Require.within("stripped", stripped, 0, 3000);
         finished = Require.list("finished", finished);
         for (int k = 0; k < finished.size(); k++) {
             Length at = finished.get(k).at();

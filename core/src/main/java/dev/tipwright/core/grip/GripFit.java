@@ -49,7 +49,7 @@ public record GripFit(
      * @param bareBelow bare shaft between the mouth of the grip and the hosel; below zero for a grip that reaches past it
      */
     public GripFit {
-        Require.between("butt", butt, Length.ofNanometres(1), Length.ofMillimetres(100));
+        Require.someUpTo("butt", butt, 100);
         Require.given("tape", tape);
         Require.given("grip", grip);
         Require.given("mouthFromButt", mouthFromButt);

@@ -22,7 +22,7 @@ public record TapeLayers(int count, Length thickness, Mass mass) {
      */
     public TapeLayers {
         Require.that(count >= 0 && count <= 100, "count", "must be from 0 to 100", count);
-        Require.between("thickness", thickness, Length.ZERO, Length.ofMillimetres(10));
+        Require.within("thickness", thickness, 0, 10);
         Require.notNegative("mass", mass);
     }
 

@@ -44,8 +44,8 @@ public record LengthPlan(List<LengthTarget> targets) {
      */
     public static LengthPlan byStep(List<String> clubs, Length first, Length step, LengthMeasure measure) {
         Require.someOf("clubs", clubs);
-        Require.between("first", first, Length.ofNanometres(1), Length.ofMillimetres(3000));
-        Require.between("step", step, Length.ofMillimetres(-3000), Length.ofMillimetres(3000));
+        Require.someUpTo("first", first, 3000);
+        Require.within("step", step, -3000, 3000);
         Require.given("measure", measure);
         List<LengthTarget> targets = new ArrayList<>();
         Length length = first;
@@ -86,7 +86,7 @@ public record LengthPlan(List<LengthTarget> targets) {
      * @throws IllegalArgumentException if a length is then not above zero and at most 3 m
      */
     public LengthPlan lengthenedBy(Length by) {
-        Require.between("by", by, Length.ofMillimetres(-3000), Length.ofMillimetres(3000));
+        Require.within("by", by, -3000, 3000);
         return new LengthPlan(targets.stream()
                 .map(target -> {
                     Length length = target.length().plus(by);

@@ -21,7 +21,7 @@ public record LengthTarget(String club, Length length, LengthMeasure measure) {
      */
     public LengthTarget {
         Require.label("club", club);
-        Require.between("length", length, Length.ofNanometres(1), Length.ofMillimetres(3000));
+        Require.someUpTo("length", length, 3000);
         Require.given("measure", measure);
     }
 

@@ -39,7 +39,7 @@ public record LongestSet(List<LengthTarget> longest, Length step) {
                 "longest",
                 "must be of one measure",
                 longest);
-        Require.between("step", step, Length.ofMillimetres(-3000), Length.ofMillimetres(3000));
+        Require.within("step", step, -3000, 3000);
     }
 
     /**

@@ -47,9 +47,9 @@ public record SixtyDegreePlane(Angle lie, Length axisHeight, Length lowest, Leng
     public SixtyDegreePlane {
         Require.given("lie", lie);
         Require.that(lie.degrees() > 0 && lie.degrees() <= 90, "lie", "must be above 0 and at most 90 deg", lie);
-        Require.between("axisHeight", axisHeight, Length.ZERO, Length.ofMillimetres(100));
-        Require.between("lowest", lowest, Length.ofMillimetres(-300), Length.ofMillimetres(300));
-        Require.between("radius", radius, Length.ZERO, Length.ofMillimetres(3000));
+        Require.within("axisHeight", axisHeight, 0, 100);
+        Require.within("lowest", lowest, -300, 300);
+        Require.within("radius", radius, 0, 3000);
     }
 
     /**

@@ -5,6 +5,7 @@ import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.internal.shape.Rod;
 import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.quantity.FirstMoment;
@@ -86,7 +87,7 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
         if (known.isPresent()) {
             return known;
         }
-        double atTip = LineMass.atTip(shaft);
+        double atTip = Rod.atTip(shaft);
         double atButt = 2 * shaft.mass().mass().grams() / shaft.length().millimetres() - atTip;
         if (!(atTip > 0 && atButt > 0)) {
             return Optional.empty();
@@ -102,7 +103,7 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
      * @return its mass, rounded to the picogram
      */
     public Mass mass() {
-        return Mass.ofGrams(moments()[0]);
+        return Mass.ofGrams(rod().mass());
     }
 
     /**
@@ -111,8 +112,7 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
      * @return mass times distance from {@code from}
      */
     public FirstMoment momentAboutTip() {
-        double[] moments = moments();
-        return FirstMoment.ofGramMillimetres(moments[1] - from.millimetres() * moments[0]);
+        return FirstMoment.ofGramMillimetres(rod().first());
     }
 
     /**
@@ -121,9 +121,7 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
      * @return mass times distance squared, summed along it
      */
     public Inertia inertiaAboutTip() {
-        double[] moments = moments();
-        double tip = from.millimetres();
-        return Inertia.ofGramSquareMillimetres(moments[2] - 2 * tip * moments[1] + tip * tip * moments[0]);
+        return Inertia.ofGramSquareMillimetres(rod().second());
     }
 
     /**
@@ -136,8 +134,8 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
         return momentAboutTip().over(mass());
     }
 
-    private double[] moments() {
-        return LineMass.between(shaft, from.millimetres(), to.millimetres());
+    private Rod rod() {
+        return Rod.of(shaft, from, to);
     }
 
     /**

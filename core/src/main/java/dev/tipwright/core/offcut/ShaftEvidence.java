@@ -216,7 +216,7 @@ public final class ShaftEvidence {
     private static void checkPlace(Shaft shaft, Length at, Length thickness) {
         Require.given("shaft", shaft);
         Require.between("at", at, Length.ZERO, shaft.length());
-        Require.between("thickness", thickness, Length.ofNanometres(1), Length.ofMillimetres(100));
+        Require.someUpTo("thickness", thickness, 100);
     }
 
     private static Length widest(Shaft shaft) {

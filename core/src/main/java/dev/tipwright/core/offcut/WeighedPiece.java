@@ -23,8 +23,8 @@ public record WeighedPiece(Length from, Length to, Mass mass) {
      * @param mass as weighed; above zero
      */
     public WeighedPiece {
-        Require.between("from", from, Length.ZERO, Length.ofMillimetres(3000));
-        Require.between("to", to, Length.ZERO, Length.ofMillimetres(3000));
+        Require.within("from", from, 0, 3000);
+        Require.within("to", to, 0, 3000);
         Require.that(from.lessThan(to), "to", "must be beyond from, " + from, to);
         Require.positive("mass", mass);
     }

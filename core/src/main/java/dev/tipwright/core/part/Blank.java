@@ -21,7 +21,7 @@ public record Blank(String label, Length parallelTip, ShaftMaterial material) {
      */
     public Blank {
         Require.label("label", label);
-        Require.between("parallelTip", parallelTip, Length.ZERO, Length.ofMillimetres(3000));
+        Require.within("parallelTip", parallelTip, 0, 3000);
         Require.given("material", material);
     }
 

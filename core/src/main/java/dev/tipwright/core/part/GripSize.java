@@ -19,7 +19,7 @@ public record GripSize(Length core, Length outside) {
      */
     public GripSize {
         Require.atMost("core", Require.positive("core", core), "outside", outside);
-        Require.between("outside", outside, Length.ofNanometres(1), Length.ofMillimetres(100));
+        Require.someUpTo("outside", outside, 100);
     }
 
     /**

@@ -18,8 +18,8 @@ public record HeadCentre(Length along, Length off) {
      * @param off off the axis, at right angles to it; zero or more
      */
     public HeadCentre {
-        Require.between("along", along, Length.ofMillimetres(-500), Length.ofMillimetres(500));
-        Require.between("off", off, Length.ZERO, Length.ofMillimetres(500));
+        Require.within("along", along, -500, 500);
+        Require.within("off", off, 0, 500);
     }
 
     /**

@@ -27,7 +27,7 @@ public record HeadGeometry(Angle lie, Angle loft, Length mouthToGround, Reading<
         Require.given("lie", lie);
         Require.that(lie.degrees() > 0 && lie.degrees() <= 90, "lie", "must be above 0 and at most 90 deg", lie);
         Require.between("loft", loft, Angle.ofDegrees(-20), Angle.ofDegrees(90));
-        Require.between("mouthToGround", mouthToGround, Length.ofNanometres(1), Length.ofMillimetres(500));
+        Require.someUpTo("mouthToGround", mouthToGround, 500);
         Require.given("sole", sole);
     }
 

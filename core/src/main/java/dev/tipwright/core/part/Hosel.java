@@ -20,7 +20,7 @@ public record Hosel(Length outside, Reading<Density> metal) {
      * @param metal density of its metal
      */
     public Hosel {
-        Require.between("outside", outside, Length.ofNanometres(1), Length.ofMillimetres(100));
+        Require.someUpTo("outside", outside, 100);
         Require.given("metal", metal);
     }
 

@@ -49,7 +49,7 @@ public record LineDensityProfile(List<Knot> knots) {
          * @param density mass for length there; above zero
          */
         public Knot {
-            Require.between("at", at, Length.ZERO, Length.ofMillimetres(3000));
+            Require.within("at", at, 0, 3000);
             Require.given("density", density);
             Require.that(density.gramsPerMillimetre() > 0, "density", "must be above zero", density);
         }

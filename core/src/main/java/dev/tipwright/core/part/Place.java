@@ -19,7 +19,7 @@ public record Place(Anchor anchor, Length offset) {
      */
     public Place {
         Require.given("anchor", anchor);
-        Require.between("offset", offset, Length.ofMillimetres(-3000), Length.ofMillimetres(3000));
+        Require.within("offset", offset, -3000, 3000);
     }
 
     /**

@@ -31,7 +31,7 @@ public record Shaft(
     public Shaft {
         Require.label("label", label);
         Require.given("blank", blank);
-        Require.between("length", length, Length.ofNanometres(1), Length.ofMillimetres(3000));
+        Require.someUpTo("length", length, 3000);
         Require.given("mass", mass);
         if (!mass.balance().lessThan(length)) {
             throw Require.broken("mass", "must balance short of the length, " + length, mass.balance());

@@ -26,7 +26,7 @@ public record ShaftSection(DiameterProfile outside, Length butt, Reading<Wall> w
     public ShaftSection {
         Require.given("outside", outside);
         Require.that(outside.from().equals(Length.ZERO), "outside", "must start at the raw tip, 0", outside.from());
-        Require.between("butt", butt, Length.ofNanometres(1), Length.ofMillimetres(100));
+        Require.someUpTo("butt", butt, 100);
         Require.given("wall", wall);
         Require.given("finish", finish);
     }

@@ -19,8 +19,8 @@ public record SoleShape(Length lowest, Length radius) {
      * @param radius radius of the sole from heel to toe ({@code r}); zero or more, at most 3 m
      */
     public SoleShape {
-        Require.between("lowest", lowest, Length.ofMillimetres(-300), Length.ofMillimetres(300));
-        Require.between("radius", radius, Length.ZERO, Length.ofMillimetres(3000));
+        Require.within("lowest", lowest, -300, 300);
+        Require.within("radius", radius, 0, 3000);
     }
 
     /**

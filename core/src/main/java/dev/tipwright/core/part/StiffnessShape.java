@@ -57,7 +57,7 @@ public sealed interface StiffnessShape {
          * @param stiffness {@code EI} there; above zero
          */
         public Knot {
-            Require.between("at", at, Length.ZERO, Length.ofMillimetres(3000));
+            Require.within("at", at, 0, 3000);
             Require.given("stiffness", stiffness);
             Require.that(stiffness.newtonSquareMetres() > 0, "stiffness", "must be above zero", stiffness);
         }

@@ -29,7 +29,7 @@ public record TipWeight(String label, Mass mass, Length stem, Length flange, Len
         Require.positive("mass", mass);
         Require.positive("stem", stem);
         Require.notNegative("flange", flange);
-        Require.between("centre", centre, Length.ofMillimetres(-500), Length.ofMillimetres(500));
+        Require.within("centre", centre, -500, 500);
     }
 
     @Override

@@ -58,9 +58,9 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
      * @return the bore
      */
     public static Bore ofTwoDiameters(Length mouth, Length bottom, Length depth, BoreEnd end) {
-        Require.between("depth", depth, Length.ofNanometres(1), Bounds.FARTHEST);
-        Require.between("mouth", mouth, Bounds.THINNEST, Bounds.WIDEST);
-        Require.between("bottom", bottom, Bounds.THINNEST, Bounds.WIDEST);
+        Require.someUpTo("depth", depth, 3000);
+        Require.someUpTo("mouth", mouth, 100);
+        Require.someUpTo("bottom", bottom, 100);
         return ofReadings(List.of(Station.of(Length.ZERO, mouth), Station.of(depth, bottom)), end);
     }
 
@@ -74,8 +74,8 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
      * @return the bore; its bottom diameter is rounded to the nanometre
      */
     public static Bore ofMouthAndTaper(Length mouth, double taperRate, Length depth, BoreEnd end) {
-        Require.between("mouth", mouth, Bounds.THINNEST, Bounds.WIDEST);
-        Require.between("depth", depth, Length.ofNanometres(1), Bounds.FARTHEST);
+        Require.someUpTo("mouth", mouth, 100);
+        Require.someUpTo("depth", depth, 3000);
         Require.that(
                 Double.isFinite(taperRate) && Math.abs(taperRate) < 1,
                 "taperRate",

@@ -98,7 +98,7 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
      * @return the profile
      */
     public static DiameterProfile cylinder(Length diameter, Length length) {
-        Require.between("length", length, Length.ofNanometres(1), Bounds.FARTHEST);
+        Require.someUpTo("length", length, 3000);
         return of(Station.of(Length.ZERO, diameter), Station.of(length, diameter));
     }
 

@@ -18,8 +18,8 @@ public record GaugePin(Length diameter, Length drop) {
      * @param drop depth its end reached below the hosel mouth; 0 to 3 m
      */
     public GaugePin {
-        Require.between("diameter", diameter, Bounds.THINNEST, Bounds.WIDEST);
-        Require.between("drop", drop, Length.ZERO, Bounds.FARTHEST);
+        Require.someUpTo("diameter", diameter, 100);
+        Require.within("drop", drop, 0, 3000);
     }
 
     /**

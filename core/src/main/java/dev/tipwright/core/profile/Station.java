@@ -21,9 +21,9 @@ public record Station(Length at, Length least, Length greatest) {
      * @param greatest greatest diameter there; not under the least, at most 100 mm
      */
     public Station {
-        Require.between("at", at, Bounds.FARTHEST.negated(), Bounds.FARTHEST);
-        Require.between("least", least, Bounds.THINNEST, Bounds.WIDEST);
-        Require.between("greatest", greatest, Bounds.THINNEST, Bounds.WIDEST);
+        Require.within("at", at, -3000, 3000);
+        Require.someUpTo("least", least, 100);
+        Require.someUpTo("greatest", greatest, 100);
         Require.atMost("least", least, "greatest", greatest);
     }
 
@@ -35,7 +35,7 @@ public record Station(Length at, Length least, Length greatest) {
      * @return the station
      */
     public static Station of(Length at, Length diameter) {
-        return new Station(at, Require.between("diameter", diameter, Bounds.THINNEST, Bounds.WIDEST), diameter);
+        return new Station(at, Require.someUpTo("diameter", diameter, 100), diameter);
     }
 
     /**
@@ -63,11 +63,13 @@ public record Station(Length at, Length least, Length greatest) {
      * @return the changed station
      */
     public Station widenedBy(Length by) {
-        Require.between("by", by, Bounds.WIDEST.negated(), Bounds.WIDEST);
-        if (least.plus(by).nanometres() <= 0 || greatest.plus(by).moreThan(Bounds.WIDEST)) {
+        Require.within("by", by, -100, 100);
+        Length narrower = least.plus(by);
+        Length wider = least.equals(greatest) ? narrower : greatest.plus(by);
+        if (narrower.nanometres() <= 0 || wider.moreThan(Bounds.WIDEST)) {
             throw Require.broken("by", "must leave a diameter above zero and at most " + Bounds.WIDEST, by);
         }
-        return new Station(at, least.plus(by), greatest.plus(by));
+        return new Station(at, narrower, wider);
     }
 
     /**

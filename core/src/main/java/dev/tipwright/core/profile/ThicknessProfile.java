@@ -48,8 +48,8 @@ public record ThicknessProfile(List<Knot> knots) {
          * @param thickness radial; zero or more
          */
         public Knot {
-            Require.between("at", at, Length.ZERO, Bounds.FARTHEST);
-            Require.between("thickness", thickness, Length.ZERO, Bounds.WIDEST);
+            Require.within("at", at, 0, 3000);
+            Require.within("thickness", thickness, 0, 100);
         }
     }
 

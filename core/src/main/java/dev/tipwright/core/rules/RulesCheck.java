@@ -54,7 +54,7 @@ public final class RulesCheck {
     public static List<Finding> of(Build build, ClubLimits limits, Length uncertainty) {
         Require.given("build", build);
         Require.given("limits", limits);
-        Require.between("uncertainty", uncertainty, Length.ZERO, Length.ofMillimetres(1000));
+        Require.within("uncertainty", uncertainty, 0, 1000);
         RulesCheck check = new RulesCheck(limits, uncertainty);
         check.clubLength(build);
         check.neck(build.parts().head());

@@ -33,9 +33,7 @@ public final class RulesStep implements WorkStep {
      * @return the step
      */
     public static RulesStep within(ClubLimits limits, Length uncertainty) {
-        return new RulesStep(
-                Require.given("limits", limits),
-                Require.between("uncertainty", uncertainty, Length.ZERO, Length.ofMillimetres(1000)));
+        return new RulesStep(Require.given("limits", limits), Require.within("uncertainty", uncertainty, 0, 1000));
     }
 
     @Override

@@ -30,7 +30,7 @@ public record TrimChart(List<Row> rows, Length groundReference) {
      */
     public TrimChart {
         rows = Require.distinct("rows", Require.someOf("rows", rows), row -> List.of(row.club(), row.blank()));
-        Require.between("groundReference", groundReference, Length.ofMillimetres(-200), Length.ofMillimetres(200));
+        Require.within("groundReference", groundReference, -200, 200);
     }
 
     private static final Length LONGEST = Length.ofMillimetres(1000);

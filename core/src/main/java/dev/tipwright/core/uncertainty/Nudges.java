@@ -3,6 +3,7 @@ package dev.tipwright.core.uncertainty;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Parts;
 import dev.tipwright.core.club.Stop;
+import dev.tipwright.core.club.TipWork;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.internal.arg.Require;
@@ -142,12 +143,12 @@ public final class Nudges {
             (build, mm) -> build.withWork(build.work().withButtTrim(buttTaking(build.work(), mm(-mm))));
 
     /** The finished tip left too wide ({@code delta > 0}) or too narrow all along, mm. */
-    public static final Nudge FINISHED_TIP = (build, mm) -> build.withWork(build.work()
-            .withTip(build.work()
-                    .tip()
-                    .withFinished(build.work().tip().finished().stream()
-                            .map(station -> station.widenedBy(mm(mm)))
-                            .toList())));
+    public static final Nudge FINISHED_TIP = (build, mm) -> {
+        TipWork tip = build.work().tip();
+        Length by = mm(mm);
+        return build.withWork(
+                build.work().withTip(tip.withFinished(each(tip.finished(), station -> station.widenedBy(by)))));
+    };
 
     /**
      * One diameter of the bore, mm.
@@ -242,15 +243,14 @@ public final class Nudges {
         return shaft((shaft, mm) -> {
             DiameterProfile outside = shaft.section().outside();
             Length by = mm(mm);
-            List<Station> moved = outside.stations().stream()
-                    .map(station -> which.test(station) ? station.widenedBy(by) : station)
-                    .toList();
+            List<Station> moved =
+                    each(outside.stations(), station -> which.test(station) ? station.widenedBy(by) : station);
             return shaft.withSection(shaft.section().withOutside(outside.withStations(moved)));
         });
     }
 
     private static Head centre(Head head, double mm) {
-        HeadCentre centre = head.mass().centre().orElse(HeadCentreRule.of(head));
+        HeadCentre centre = head.mass().centre().known().orElseGet(() -> HeadCentreRule.of(head));
         HeadCentre moved = centre.withAlong(centre.along().plus(mm(mm)));
         return head.withMass(head.mass().withCentre(Reading.measured(moved)));
     }
@@ -259,17 +259,17 @@ public final class Nudges {
         Head head = build.parts().head();
         Bore bore = head.bore();
         DiameterProfile profile = bore.profile();
-        List<Station> moved = new ArrayList<>(profile.stations());
-        int last = moved.size() - 1;
-        boolean readAtBottom = profile.to().equals(moved.get(last).at());
+        Station[] moved = profile.stations().toArray(Station[]::new);
+        int last = moved.length - 1;
+        boolean readAtBottom = profile.to().equals(moved[last].at());
         Length bottom = profile.to().plus(mm(mm));
         if (readAtBottom) {
-            bottom = between(moved, last, bottom);
-            moved.set(last, moved.get(last).withAt(bottom));
+            bottom = between(profile.stations(), last, bottom);
+            moved[last] = moved[last].withAt(bottom);
         } else {
-            bottom = bottom.min(moved.get(last).at());
+            bottom = bottom.min(moved[last].at());
         }
-        Bore deeper = bore.withProfile(new DiameterProfile(moved, profile.from(), bottom));
+        Bore deeper = bore.withProfile(new DiameterProfile(List.of(moved), profile.from(), bottom));
         Length by = bottom.minus(profile.to());
         Parts parts = build.parts().withHead(head.withBore(deeper));
         Work work = build.work();
@@ -347,9 +347,9 @@ public final class Nudges {
         if (station < 0 || station >= profile.stations().size()) {
             return profile;
         }
-        List<Station> moved = new ArrayList<>(profile.stations());
-        moved.set(station, move.apply(moved.get(station)));
-        return profile.withStations(moved);
+        Station[] moved = profile.stations().toArray(Station[]::new);
+        moved[station] = move.apply(moved[station]);
+        return profile.withStations(List.of(moved));
     }
 
     /** A place that stays strictly between its neighbours', where it was so. */
@@ -366,12 +366,23 @@ public final class Nudges {
 
     private static ThicknessProfile thicker(ThicknessProfile profile, double mm) {
         Length by = mm(mm);
-        return profile.withKnots(profile.knots().stream()
-                .map(knot -> knot.thickness().equals(Length.ZERO)
-                        ? knot
-                        : new ThicknessProfile.Knot(
-                                knot.at(), atLeastZero(knot.thickness().plus(by))))
-                .toList());
+        ThicknessProfile.Knot[] knots = profile.knots().toArray(ThicknessProfile.Knot[]::new);
+        for (int i = 0; i < knots.length; i++) {
+            Length thickness = knots[i].thickness();
+            if (!thickness.equals(Length.ZERO)) {
+                knots[i] = new ThicknessProfile.Knot(knots[i].at(), atLeastZero(thickness.plus(by)));
+            }
+        }
+        return profile.withKnots(List.of(knots));
+    }
+
+    /** Every station moved; a loop, not a stream, since trials come this way a million times. */
+    private static List<Station> each(List<Station> stations, UnaryOperator<Station> move) {
+        Station[] moved = stations.toArray(Station[]::new);
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] = move.apply(moved[i]);
+        }
+        return List.of(moved);
     }
 
     private static Length mm(double delta) {

@@ -148,7 +148,7 @@ public record Bond(Length length, Area area, Length leastLine, Length meanLine, 
     public static Force pull(Mass head, Speed speed, Length radius) {
         Require.notNegative("head", head);
         Require.between("speed", speed, Speed.ZERO, Speed.ofMetresPerSecond(1000));
-        Require.between("radius", radius, Length.ofMillimetres(100), Length.ofMillimetres(10_000));
+        Require.within("radius", radius, 100, 10_000);
         double v = speed.metresPerSecond();
         return Force.ofNewtons(head.grams() / 1000 * (v * v / radius.metres() + STANDARD_GRAVITY));
     }

@@ -82,7 +82,7 @@ public record WitnessMarks(Length insertion, Length tolerance, List<WitnessMark>
     }
 
     private static WitnessMarks at(DiameterProfile tip, Bore bore, FirstContact contact, Length tolerance) {
-        Require.between("tolerance", tolerance, Length.ZERO, Length.ofMillimetres(1));
+        Require.within("tolerance", tolerance, 0, 1);
         List<WitnessMark> marks = new Touching(tip, bore, contact).within(tolerance);
         Length inserted = contact.insertion().min(tip.length());
         return new WitnessMarks(

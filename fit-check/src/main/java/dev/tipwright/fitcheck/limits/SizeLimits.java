@@ -19,7 +19,7 @@ public record SizeLimits(Length least, Length greatest) {
      */
     public SizeLimits {
         Require.positive("least", least);
-        Require.between("greatest", greatest, Length.ofNanometres(1), Length.ofMillimetres(100));
+        Require.someUpTo("greatest", greatest, 100);
         Require.atMost("least", least, "greatest", greatest);
     }
 
@@ -31,7 +31,7 @@ public record SizeLimits(Length least, Length greatest) {
      * @return the limits
      */
     public static SizeLimits of(Length size, Length tolerance) {
-        Require.between("size", size, Length.ofNanometres(1), Length.ofMillimetres(100));
+        Require.someUpTo("size", size, 100);
         Require.notNegative("tolerance", tolerance);
         Require.that(tolerance.lessThan(size), "tolerance", "must be less than size, " + size, tolerance);
         return new SizeLimits(size.minus(tolerance), size.plus(tolerance));

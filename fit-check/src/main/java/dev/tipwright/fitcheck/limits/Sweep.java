@@ -70,7 +70,7 @@ public final class Sweep {
     public static Length looser(DiameterProfile tip, Bore bore, Length insertion, Length place, Length measured) {
         Polyline gap = Gap.of(tip, bore, insertion);
         Require.between("place", place, insertion, Length.ofMillimetres(3000));
-        Require.between("measured", measured, Length.ZERO, Length.ofMillimetres(1000));
+        Require.within("measured", measured, 0, 1000);
         double at = place.millimetres();
         double most = -gap.value(gap.least());
         for (int high = 1; high < gap.size(); high++) {

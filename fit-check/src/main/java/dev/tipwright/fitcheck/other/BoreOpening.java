@@ -67,8 +67,8 @@ public record BoreOpening(Length cutter, Reading<Length> oversize, Bore after, L
      */
     public static BoreOpening of(Bore bore, Length outside, Length cutter, Reading<Length> oversize) {
         Require.given("bore", bore);
-        Require.between("outside", outside, Length.ofNanometres(1), Length.ofMillimetres(100));
-        Require.between("cutter", cutter, Length.ofNanometres(1), Length.ofMillimetres(50));
+        Require.someUpTo("outside", outside, 100);
+        Require.someUpTo("cutter", cutter, 50);
         Require.given("oversize", oversize);
         if (oversize instanceof Reading.Unknown<Length> unknown) {
             throw new IllegalArgumentException("oversize must be measured or assumed: ask " + unknown.ask());

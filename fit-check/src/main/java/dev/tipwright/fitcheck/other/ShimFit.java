@@ -93,7 +93,7 @@ public record ShimFit(Optional<Length> wall, Length length, Length least, Length
         Require.given("loosest", loosest);
         Require.atMost("clearance", clearance, "loosest", loosest);
         for (Length wall : Require.list("walls", walls)) {
-            Require.between("walls", wall, Length.ofNanometres(1), Length.ofMillimetres(10));
+            Require.someUpTo("walls", wall, 10);
         }
         Clearance open = Clearance.of(tip, bore, insertion);
         if (!open.greatest().moreThan(loosest)) {

@@ -49,7 +49,7 @@ public record ShimReach(Length clearance, Length loosest, List<Length> walls, Li
         Require.atMost("clearance", clearance, "loosest", loosest);
         walls = Require.list("walls", walls);
         for (Length wall : walls) {
-            Require.between("walls", wall, Length.ofNanometres(1), Length.ofMillimetres(10));
+            Require.someUpTo("walls", wall, 10);
         }
         saved = Require.someOf("saved", saved);
         Require.notNegative("beyond", beyond);
@@ -69,15 +69,15 @@ public record ShimReach(Length clearance, Length loosest, List<Length> walls, Li
         Require.notNegative("clearance", clearance);
         Require.given("loosest", loosest);
         Require.atMost("clearance", clearance, "loosest", loosest);
-        Require.between("loosest", loosest, Length.ZERO, Length.ofMillimetres(100));
+        Require.within("loosest", loosest, 0, 100);
         Require.given("spare", spare);
-        Length most = spare.map(left -> Require.between("spare", left, Length.ZERO, Length.ofMillimetres(100)))
+        Length most = spare.map(left -> Require.within("spare", left, 0, 100))
                 .map(left -> left.times(2))
                 .orElse(Length.ofMillimetres(200));
         List<Length> thicknesses = new ArrayList<>();
         thicknesses.add(Length.ZERO);
         for (Length wall : Require.list("walls", walls)) {
-            thicknesses.add(Require.between("walls", wall, Length.ofNanometres(1), Length.ofMillimetres(10)));
+            thicknesses.add(Require.someUpTo("walls", wall, 10));
         }
         thicknesses.sort(null);
         Length room = loosest.minus(clearance);
@@ -135,7 +135,7 @@ public record ShimReach(Length clearance, Length loosest, List<Length> walls, Li
      * @return a note if a shim saves it or none is needed, a caution between two shims, a stop if none saves it
      */
     public Finding judge(Length over) {
-        Require.between("over", over, Length.ZERO, Length.ofMillimetres(100));
+        Require.within("over", over, 0, 100);
         Term off = Term.fine("x", "too much off the diameter", over);
         Term limit = Term.fine("cmax", "loosest clearance", loosest);
         Length open = clearance.plus(over);

@@ -51,8 +51,8 @@ public record KnownTip(List<Station> readings, List<Station> atMost) {
     public static KnownTip of(Bore bore, StopReading stop, Length depthTolerance, Length caliperTolerance) {
         Require.given("bore", bore);
         Require.given("stop", stop);
-        Require.between("depthTolerance", depthTolerance, Length.ZERO, Length.ofMillimetres(100));
-        Require.between("caliperTolerance", caliperTolerance, Length.ZERO, Length.ofMillimetres(100));
+        Require.within("depthTolerance", depthTolerance, 0, 100);
+        Require.within("caliperTolerance", caliperTolerance, 0, 100);
         List<Station> readings = new ArrayList<>();
         for (Station caliper : stop.calipers()) {
             Require.that(

@@ -125,7 +125,7 @@ public record MaterialRemoval(
         Polyline finished = widest.plus(finish, -2).min(room);
         Polyline outside = tip.outsideOver(length, Polyline.Diameter.MEAN);
         Polyline bare = outside.plus(finish, -2);
-        TipStock stock = TipStock.between(outside, bare, bare.min(finished));
+        TipStock stock = TipStock.of(outside, finish, length, finished, length);
         Optional<SectionLeft> left = tip.wall().known().map(wall -> SectionLeft.of(tip, wall, bare, finished, length));
         double stockAtEnd = widest.value(0) - finished.value(0);
         return new MaterialRemoval(

@@ -114,7 +114,7 @@ public record StagedTip(DiameterProfile tip, DiameterProfile finished, Bore bore
      */
     public StockLeft stock(Length measured, Length tolerance) {
         Require.between("measured", measured, Length.ZERO, insertion);
-        Require.between("tolerance", tolerance, Length.ZERO, Length.ofMillimetres(100));
+        Require.within("tolerance", tolerance, 0, 100);
         Lines lines = lines();
         Fraction whole = lines.stock();
         Fraction high = lines.stock(Fraction.of(measured.minus(tolerance).nanometres()));

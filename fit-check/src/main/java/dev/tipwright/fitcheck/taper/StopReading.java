@@ -24,7 +24,7 @@ public record StopReading(Optional<Length> insertion, List<Length> marks, List<S
      */
     public StopReading {
         Require.given("insertion", insertion);
-        insertion.ifPresent(depth -> Require.between("insertion", depth, Length.ZERO, Length.ofMillimetres(3000)));
+        insertion.ifPresent(depth -> Require.within("insertion", depth, 0, 3000));
         marks = Require.list("marks", marks);
         Require.that(insertion.isPresent() || marks.isEmpty(), "marks", "must come with an insertion", marks);
         for (Length mark : marks) {

@@ -47,13 +47,29 @@ public record Balance(List<BalancePart> parts) {
      *     was read
      */
     public static Balance of(Build build) {
-        Require.given("build", build);
-        Require.that(
-                build.work().seat().insertion().nanometres() > 0,
-                "build",
-                "must be seated",
-                build.work().seat());
-        return new Balance(ClubParts.of(build));
+        List<BalancePart> parts = new ArrayList<>();
+        ClubParts.of(
+                build,
+                (label, mass, first, second) -> parts.add(new BalancePart(
+                        label, mass, FirstMoment.ofGramMillimetres(first), Inertia.ofGramSquareMillimetres(second))));
+        return new Balance(parts);
+    }
+
+    /**
+     * The moment of a seated build about a fulcrum: what {@code of(build).momentAbout(fulcrum)} gives, to the bit, without a list of
+     * the parts. For searches and trials that need nothing else, it takes about half the time.
+     *
+     * @param build parts and work
+     * @param fulcrum distance of the fulcrum from the top of the grip ({@code F})
+     * @return positive where the head goes down
+     * @throws IllegalArgumentException if the tip is not seated, or the work on it reaches further up than its outside
+     *     was read
+     */
+    public static FirstMoment momentAbout(Build build, Length fulcrum) {
+        Require.given("fulcrum", fulcrum);
+        MomentSum sum = new MomentSum();
+        ClubParts.of(build, sum);
+        return sum.about(fulcrum);
     }
 
     /**

@@ -1,93 +1,117 @@
 package dev.tipwright.swingweight.balance;
 
 import dev.tipwright.core.club.Build;
+import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.internal.shape.Rod;
 import dev.tipwright.core.mass.RemovedMaterial;
-import dev.tipwright.core.mass.ShaftCut;
 import dev.tipwright.core.part.Attachment;
-import dev.tipwright.core.part.Grip;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.Place;
-import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
-import java.util.ArrayList;
 import java.util.List;
 
-/** The parts of a build with their places on the club. */
+/** The parts of a seated build with their places on the club, handed one after the other to whoever adds them up. */
 final class ClubParts {
 
-    private ClubParts() {}
+    /** Takes a part: its mass, and the first and second moment of it about the top of the grip in g mm and g mm2. */
+    @FunctionalInterface
+    interface Taker {
+        void take(String label, Mass mass, double first, double second);
+    }
 
-    static List<BalancePart> of(Build build) {
-        List<BalancePart> parts = new ArrayList<>();
-        Grip grip = build.parts().grip();
-        parts.add(BalancePart.at("grip", grip.mass(), grip.centre()));
-        parts.add(shaft(build));
-        parts.add(head(build));
+    private final Build build;
+    private final Length tip;
+    private final Length mouth;
+    private final Taker taker;
+
+    private ClubParts(Build build, Taker taker) {
+        this.build = build;
+        this.tip = build.tipFromTop();
+        this.mouth = tip.minus(build.work().seat().insertion());
+        this.taker = taker;
+    }
+
+    /**
+     * Hands over the parts.
+     *
+     * @param build parts and work
+     * @param taker gets grip, shaft, head, what came off the tip if anything did, and what is attached
+     * @throws IllegalArgumentException if the tip is not seated, or the work on it reaches further up than its outside was read
+     */
+    static void of(Build build, Taker taker) {
+        Require.given("build", build);
+        Require.that(
+                build.work().seat().insertion().nanometres() > 0,
+                "build",
+                "must be seated",
+                build.work().seat());
+        new ClubParts(build, taker).handOver();
+    }
+
+    private void handOver() {
+        at("grip", build.parts().grip().mass(), build.parts().grip().centre());
+        shaft();
+        head();
+        removed();
+        List<Attachment> attached = build.work().attached();
+        for (int i = 0; i < attached.size(); i++) {
+            Attachment one = attached.get(i);
+            at(one.label(), one.mass(), fromTop(one.place()));
+        }
+    }
+
+    private void at(String label, Mass mass, Length fromTop) {
+        double x = fromTop.millimetres();
+        double moment = mass.grams() * x;
+        taker.take(label, mass, moment, moment * x);
+    }
+
+    private void shaft() {
+        Length from = build.work().tipTrim();
+        Rod rod = Rod.of(build.parts().shaft(), from, from.plus(build.cutLength()));
+        upFromTip("shaft", Mass.ofGrams(rod.mass()), rod.first(), rod.second());
+    }
+
+    private void removed() {
         RemovedMaterial removed = RemovedMaterial.of(build);
         if (!removed.equals(RemovedMaterial.NONE)) {
-            parts.add(removed(build, removed));
+            upFromTip(
+                    "taken off the tip",
+                    removed.mass().negated(),
+                    -removed.momentAboutTip().gramMillimetres(),
+                    -removed.inertiaAboutTip().gramSquareMillimetres());
         }
-        for (Attachment attachment : build.work().attached()) {
-            parts.add(BalancePart.at(attachment.label(), attachment.mass(), place(build, attachment.place())));
-        }
-        return parts;
-    }
-
-    private static BalancePart shaft(Build build) {
-        ShaftCut cut = ShaftCut.of(build);
-        return upFromTip("shaft", build.tipFromTop(), cut.mass(), cut.momentAboutTip(), cut.inertiaAboutTip());
-    }
-
-    private static BalancePart removed(Build build, RemovedMaterial removed) {
-        return upFromTip(
-                "taken off the tip",
-                build.tipFromTop(),
-                removed.mass().negated(),
-                removed.momentAboutTip().scaledBy(-1),
-                Inertia.ZERO.minus(removed.inertiaAboutTip()));
     }
 
     /** Mass spread up the shaft from the end of the tip at {@code t}: sums of {@code (t - z)} and {@code (t - z)^2}. */
-    private static BalancePart upFromTip(
-            String label, Length tip, Mass mass, FirstMoment aboutTip, Inertia inertiaAboutTip) {
+    private void upFromTip(String label, Mass mass, double aboutTip, double inertiaAboutTip) {
         double t = tip.millimetres();
         double m = mass.grams();
-        double z = aboutTip.gramMillimetres();
-        return new BalancePart(
-                label,
-                mass,
-                FirstMoment.ofGramMillimetres(m * t - z),
-                Inertia.ofGramSquareMillimetres(m * t * t - 2 * t * z + inertiaAboutTip.gramSquareMillimetres()));
+        taker.take(label, mass, m * t - aboutTip, m * t * t - 2 * t * aboutTip + inertiaAboutTip);
     }
 
-    private static BalancePart head(Build build) {
+    private void head() {
         Head head = build.parts().head();
-        HeadCentre centre = head.mass().centre().orElse(HeadCentreRule.of(head));
-        BalancePart onAxis =
-                BalancePart.at("head", head.mass().mass(), build.mouthFromTop().plus(centre.along()));
+        HeadCentre centre = head.mass().centre().known().orElseGet(() -> HeadCentreRule.of(head));
+        Mass mass = head.mass().mass();
+        double x = mouth.plus(centre.along()).millimetres();
         double off = centre.off().millimetres();
-        Inertia own = head.mass().inertia().orElse(Inertia.ZERO);
-        Inertia offAxis = Inertia.ofGramSquareMillimetres(head.mass().mass().grams() * off * off);
-        return new BalancePart(
-                "head",
-                onAxis.mass(),
-                onAxis.moment(),
-                onAxis.inertia().plus(offAxis).plus(own));
+        double own = head.mass().inertia().orElse(Inertia.ZERO).gramSquareMillimetres();
+        double moment = mass.grams() * x;
+        taker.take("head", mass, moment, moment * x + mass.grams() * off * off + own);
     }
 
-    static Length place(Build build, Place place) {
+    private Length fromTop(Place place) {
         return switch (place.anchor()) {
             case GRIP_TOP -> place.offset();
-            case TIP_END -> build.tipFromTop().minus(place.offset());
-            case HOSEL_MOUTH -> build.mouthFromTop().minus(place.offset());
+            case TIP_END -> tip.minus(place.offset());
+            case HOSEL_MOUTH -> mouth.minus(place.offset());
             case MID_INSERTION ->
-                build.mouthFromTop()
-                        .plus(build.work().seat().insertion().half())
-                        .minus(place.offset());
+                mouth.plus(build.work().seat().insertion().half()).minus(place.offset());
         };
     }
 }

@@ -50,7 +50,7 @@ public record Forecast(Build build, SwingWeightScale scale, Length centre, doubl
                 "must be seated",
                 build.work().seat());
         Require.given("scale", scale);
-        Require.between("centre", centre, Length.ZERO, Length.ofMillimetres(500));
+        Require.within("centre", centre, 0, 500);
         Require.that(rest >= 0 && rest <= 1000, "rest", "must be from 0 to 1000 points", rest);
     }
 

@@ -28,6 +28,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 
 /**
  * Pins down the laws of the balance on any club, each with a number worked by hand beside it; and what a balance refuses. Tolerance
@@ -36,6 +37,15 @@ import net.jqwik.api.constraints.DoubleRange;
 class BalanceProperties {
 
     private static final SwingWeightScale SCALE = SwingWeightScale.LETTERS_AT_14_INCHES;
+
+    /** The quick sum has the bits of the list of parts, about any fulcrum. */
+    @Property
+    void aMomentWithoutTheListIsTheSame(@ForAll long seed, @ForAll @IntRange(max = 1500) int fulcrumMm) {
+        Build build = new RandomClubs(seed).next();
+        Length fulcrum = Length.ofMillimetres(fulcrumMm);
+        assertThat(Balance.momentAbout(build, fulcrum))
+                .isEqualTo(Balance.of(build).momentAbout(fulcrum));
+    }
 
     @Property
     void massAtTheFulcrumChangesNothing(@ForAll long seed, @ForAll @DoubleRange(min = 0.1, max = 500) double grams) {

@@ -210,6 +210,37 @@ public final class Require {
     }
 
     /**
+     * A length between two limits, both included.
+     *
+     * @param name of the argument
+     * @param length its value
+     * @param leastMm the least it may be, mm
+     * @param mostMm the most it may be, mm
+     * @return the length
+     */
+    public static Length within(String name, Length length, int leastMm, int mostMm) {
+        double millimetres = given(name, length).millimetres();
+        return millimetres >= leastMm && millimetres <= mostMm
+                ? length
+                : between(name, length, Length.ofMillimetres(leastMm), Length.ofMillimetres(mostMm));
+    }
+
+    /**
+     * A length above zero, up to a limit.
+     *
+     * @param name of the argument
+     * @param length its value
+     * @param mostMm the most it may be, mm
+     * @return the length
+     */
+    public static Length someUpTo(String name, Length length, int mostMm) {
+        double millimetres = given(name, length).millimetres();
+        return millimetres > 0 && millimetres <= mostMm
+                ? length
+                : between(name, length, Length.ofNanometres(1), Length.ofMillimetres(mostMm));
+    }
+
+    /**
      * A number of digits to show beyond the usual, 0 to 9.
      *
      * @param extra its value

@@ -8,9 +8,6 @@ import java.util.Arrays;
  */
 final class Pairing {
 
-    /** A thousandth of a nanometre: readings are never that close and different, but sums of doubles are. */
-    private static final double NOISE = 1e-9;
-
     private final double[] at;
     private final double[] one;
     private final double[] two;
@@ -103,31 +100,12 @@ final class Pairing {
         return Polyline.adopt(Arrays.copyOf(places, n), Arrays.copyOf(values, n));
     }
 
-    /**
-     * The solid between the two as diameters. With {@code p = D - d} and {@code s = D + d} the area is {@code pi / 4 p s}, which is
-     * exactly nothing where the two are one, and keeps its digits where they are close; a difference of two solids would not.
-     */
+    /** The solid between the two as diameters. */
     Solid between() {
-        double volume = 0;
-        double first = 0;
-        double second = 0;
+        Rings rings = new Rings();
         for (int i = 1; i < size; i++) {
-            double h = at[i] - at[i - 1];
-            double z = at[i - 1];
-            double low = apart(i - 1) * (one[i - 1] + two[i - 1]);
-            double cross = apart(i - 1) * (one[i] + two[i]) + apart(i) * (one[i - 1] + two[i - 1]);
-            double high = apart(i) * (one[i] + two[i]);
-            double squares = h * (2 * low + cross + 2 * high) / 6;
-            double outward = h * h * (low + cross + 3 * high) / 12;
-            volume += squares;
-            first += z * squares + outward;
-            second += z * z * squares + 2 * z * outward + h * h * h * (2 * low + 3 * cross + 12 * high) / 60;
+            rings.add(at[i - 1], at[i] - at[i - 1], one[i - 1], one[i], two[i - 1], two[i]);
         }
-        return new Solid(Math.PI / 4 * volume, Math.PI / 4 * first, Math.PI / 4 * second);
-    }
-
-    private double apart(int knot) {
-        double gap = one[knot] - two[knot];
-        return Math.abs(gap) < NOISE ? 0 : gap;
+        return rings.solid();
     }
 }

@@ -64,17 +64,28 @@ public final class Polyline {
      * @return the polyline from 0 to the profile's length
      */
     public static Polyline of(DiameterProfile profile, Diameter which) {
-        List<Station> stations = profile.stations();
+        Polyline all = through(profile.stations(), profile.from(), which);
+        double length = profile.length().millimetres();
+        return all.from() == 0 && all.to() == length ? all : all.between(0, length);
+    }
+
+    /**
+     * The diameter through stations.
+     *
+     * @param stations in order of their place, two or more
+     * @param from the place to count from
+     * @param which diameter counts
+     * @return the polyline from the first station to the last
+     */
+    public static Polyline through(List<Station> stations, Length from, Diameter which) {
         double[] at = new double[stations.size()];
-        double[] value = new double[stations.size()];
+        double[] value = new double[at.length];
         for (int i = 0; i < at.length; i++) {
             Station station = stations.get(i);
-            at[i] = station.at().minus(profile.from()).millimetres();
+            at[i] = (station.at().nanometres() - from.nanometres()) / NANOMETRES;
             value[i] = diameter(station, which);
         }
-        Polyline all = new Polyline(at, value);
-        double length = profile.length().millimetres();
-        return at[0] == 0 && at[at.length - 1] == length ? all : all.between(0, length);
+        return new Polyline(at, value);
     }
 
     private static double diameter(Station station, Diameter which) {
@@ -94,19 +105,31 @@ public final class Polyline {
      * @return the polyline from 0 to the length
      */
     public static Polyline of(ThicknessProfile thickness, Length from, double length) {
+        return through(thickness, from, length).between(0, length);
+    }
+
+    /**
+     * A thickness over part of a shaft and wherever else it was read, places counted from the start of that part.
+     *
+     * @param thickness the profile, from the raw tip
+     * @param from where the part starts, from the raw tip
+     * @param length how long the part is
+     * @return the polyline from 0 or before it to the length or beyond it
+     */
+    public static Polyline through(ThicknessProfile thickness, Length from, double length) {
         List<ThicknessProfile.Knot> knots = thickness.knots();
         int n = knots.size();
         double[] at = new double[n + 2];
         double[] value = new double[n + 2];
         for (int i = 0; i < n; i++) {
-            at[i + 1] = knots.get(i).at().minus(from).millimetres();
+            at[i + 1] = (knots.get(i).at().nanometres() - from.nanometres()) / NANOMETRES;
             value[i + 1] = knots.get(i).thickness().millimetres();
         }
         at[0] = Math.min(0, at[1]);
         value[0] = value[1];
         at[n + 1] = Math.max(length, at[n]);
         value[n + 1] = value[n];
-        return new Polyline(at, value).between(0, length);
+        return new Polyline(at, value);
     }
 
     /**
@@ -178,9 +201,22 @@ public final class Polyline {
         return here == 0 || at[here] == place ? value[here] : inSegment(here, place);
     }
 
-    private double inSegment(int end, double place) {
+    /** The value at a place inside the segment that ends at a knot, or at one of its ends. */
+    double inSegment(int end, double place) {
+        if (place == at[end]) {
+            return value[end];
+        }
         double part = (place - at[end - 1]) / (at[end] - at[end - 1]);
         return value[end - 1] + part * (value[end] - value[end - 1]);
+    }
+
+    /** The first knot beyond a place short of the last one, looked for from a knot on. */
+    int knotBeyond(double place, int knot) {
+        int next = knot;
+        while (at[next] <= place) {
+            next++;
+        }
+        return next;
     }
 
     private int firstBeyond(double place) {
