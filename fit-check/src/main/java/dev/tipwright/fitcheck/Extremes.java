@@ -12,18 +12,19 @@ final class Extremes {
 
     /** The least diameter of a bore from its mouth down to a depth. */
     static Length narrowest(Bore bore, Length depth) {
-        Polyline down = Polyline.of(bore.profile(), Polyline.Diameter.LEAST).between(0, depth.millimetres());
-        return Length.ofMillimetres(down.value(down.least()));
+        Polyline down = Polyline.through(bore.profile().stations(), Length.ZERO, Polyline.Diameter.LEAST);
+        return Length.ofMillimetres(down.least(0, depth.millimetres()));
     }
 
     /** The greatest diameter of a profile from one place to another. */
     static Length widest(DiameterProfile profile, Length from, Length to) {
-        Polyline part = Polyline.of(profile, Polyline.Diameter.GREATEST).between(from.millimetres(), to.millimetres());
-        return Length.ofMillimetres(part.value(part.greatest()));
+        Polyline all = Polyline.through(profile.stations(), profile.from(), Polyline.Diameter.GREATEST);
+        return Length.ofMillimetres(all.greatest(from.millimetres(), to.millimetres()));
     }
 
     /** The greatest diameter at the end of a tip. */
     static Length widestEnd(DiameterProfile tip) {
-        return Length.ofMillimetres(Polyline.of(tip, Polyline.Diameter.GREATEST).after(0));
+        return Length.ofMillimetres(Polyline.through(tip.stations(), tip.from(), Polyline.Diameter.GREATEST)
+                .after(0));
     }
 }

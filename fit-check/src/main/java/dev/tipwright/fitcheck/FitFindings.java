@@ -8,6 +8,7 @@ import dev.tipwright.core.part.Attachment;
 import dev.tipwright.core.part.Ferrule;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.BoreReading;
+import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.insert.Chamfer;
 import dev.tipwright.fitcheck.insert.Clearance;
@@ -25,21 +26,23 @@ final class FitFindings {
 
     private final Build build;
     private final TipFit fit;
+    private final DiameterProfile stripped;
     private final FitTarget target;
     private final MaterialRemoval removal;
     private final Term insertion;
     private final List<Finding> findings = new ArrayList<>();
 
-    private FitFindings(Build build, TipFit fit, FitTarget target) {
+    private FitFindings(Build build, TipFit fit, DiameterProfile stripped, FitTarget target) {
         this.build = build;
         this.fit = fit;
+        this.stripped = stripped;
         this.target = target;
         this.removal = fit.removal();
         this.insertion = Term.of("i", "insertion", fit.insertion());
     }
 
-    static List<Finding> of(Build build, TipFit fit, FitTarget target) {
-        FitFindings found = new FitFindings(build, fit, target);
+    static List<Finding> of(Build build, TipFit fit, DiameterProfile stripped, FitTarget target) {
+        FitFindings found = new FitFindings(build, fit, stripped, target);
         found.wayIn();
         found.stock();
         found.bondedLength();
@@ -76,8 +79,7 @@ final class FitFindings {
         if (removal.structureVolume().cubicMillimetres() > 0) {
             return Finding.note(FitCode.ENTERS_TIGHT, wanted);
         }
-        Length least =
-                Clearance.of(fit.tip().stripped(), fit.bore(), fit.insertion()).least();
+        Length least = Clearance.of(stripped, fit.bore(), fit.insertion()).least();
         return least.minus(fit.clearance()).moreThan(NOTICEABLE)
                 ? Finding.caution(FitCode.LOOSE, Term.fine("c", "least clearance", least), wanted)
                 : Finding.note(FitCode.ENTERS);
@@ -178,7 +180,7 @@ final class FitFindings {
         Length top = fit.insertion().plus(ferrule.length());
         Length place = top.min(fit.tip().outside().length());
         Length over = Extremes.widest(fit.tip().outside(), fit.insertion(), place);
-        Length bare = Extremes.widest(fit.tip().stripped(), fit.insertion(), place);
+        Length bare = Extremes.widest(stripped, fit.insertion(), place);
         Term label = Term.of("ferrule", "ferrule", ferrule.label());
         Term bore = Term.fine("df", "bore of the ferrule", ferrule.bore());
         if (ferrule.bore().lessThan(bare)) {

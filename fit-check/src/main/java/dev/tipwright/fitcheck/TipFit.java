@@ -85,13 +85,18 @@ public record TipFit(
     public static TipFit of(TipSection tip, Bore bore, Length insertion, Length clearance) {
         Require.given("tip", tip);
         Require.given("bore", bore);
+        return of(tip, tip.stripped(), bore, insertion, clearance);
+    }
+
+    /** The fit of a tip whose stripped outside is at hand. */
+    static TipFit of(TipSection tip, DiameterProfile stripped, Bore bore, Length insertion, Length clearance) {
         return new TipFit(
                 tip,
                 bore,
                 insertion,
                 clearance,
                 FirstContact.of(tip.outside(), bore),
-                FirstContact.of(tip.stripped(), bore),
+                FirstContact.of(stripped, bore),
                 MaterialRemoval.of(tip, bore, insertion, clearance));
     }
 

@@ -11,6 +11,7 @@ import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
+import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.Optional;
@@ -50,11 +51,13 @@ public final class TipFitStep implements WorkStep {
         if (hindrance.isPresent()) {
             return StepOutcome.notTaken(build, hindrance.get());
         }
-        TipFit fit = TipFit.of(TipSection.of(build), bore, seat.insertion(), target.clearance());
+        TipSection tip = TipSection.of(build);
+        DiameterProfile stripped = tip.stripped();
+        TipFit fit = TipFit.of(tip, stripped, bore, seat.insertion(), target.clearance());
         Work work = build.work()
                 .withSeat(seat)
                 .withTip(new TipWork(seat.insertion(), fit.removal().finished()));
-        return StepOutcome.of(build.withWork(work), FitFindings.of(build, fit, target), fit);
+        return StepOutcome.of(build.withWork(work), FitFindings.of(build, fit, stripped, target), fit);
     }
 
     /** What keeps the step from being worked out at all. */

@@ -12,8 +12,6 @@ import java.util.List;
  */
 public final class Chamfer {
 
-    private static final double STEEP = 0.5;
-
     private Chamfer() {}
 
     /**
@@ -25,15 +23,20 @@ public final class Chamfer {
     public static Length depth(Bore bore) {
         Require.given("bore", bore);
         List<Station> stations = bore.profile().stations();
-        Length depth = Length.ZERO;
-        for (int i = 1; i < stations.size(); i++) {
-            Length narrowing = stations.get(i - 1).mean().minus(stations.get(i).mean());
-            Length span = stations.get(i).at().minus(stations.get(i - 1).at());
-            if (narrowing.compareTo(span.scaledBy(STEEP)) <= 0) {
-                break;
-            }
-            depth = stations.get(i).at();
+        int last = 0;
+        while (last + 1 < stations.size() && steep(stations.get(last), stations.get(last + 1))) {
+            last++;
         }
-        return depth.min(bore.depth());
+        return stations.get(last).at().min(bore.depth());
+    }
+
+    /** Twice the mean diameter narrows by more than the span: the diameter by more than half of it. */
+    private static boolean steep(Station above, Station below) {
+        return twiceMean(above) - twiceMean(below)
+                > below.at().nanometres() - above.at().nanometres();
+    }
+
+    private static long twiceMean(Station station) {
+        return station.least().nanometres() + station.greatest().nanometres();
     }
 }

@@ -8,7 +8,7 @@ import java.util.List;
 
 /**
  * The same search as {@link Nearest}, without a single object on the way, for what most benches have: a few stations, with profiles that
- * begin and end at one. Every knot is matched from the start of the other side, so it is for short lists only.
+ * begin and end at one or on a cylinder. Every knot is matched from the start of the other side, so it is for short lists only.
  */
 final class Plain {
 
@@ -21,30 +21,37 @@ final class Plain {
         List<Station> stations = profile.stations();
         int last = stations.size() - 1;
         return last < FEW
-                && at(stations, 0) == profile.from().nanometres()
-                && at(stations, last) == profile.to().nanometres()
-                && at(stations, 1) > at(stations, 0)
-                && at(stations, last - 1) < at(stations, last);
+                && endsWell(stations, 0, 1, profile.from().nanometres())
+                && endsWell(stations, last, last - 1, profile.to().nanometres());
+    }
+
+    /** Whether a domain ends at its outermost station, with no step there; or short of it on a cylinder of its diameter. */
+    private static boolean endsWell(List<Station> stations, int outermost, int next, long end) {
+        Station outer = stations.get(outermost);
+        Station inner = stations.get(next);
+        boolean level = outer.least().equals(inner.least()) && outer.greatest().equals(inner.greatest());
+        long whole = at(stations, next) - at(stations, outermost);
+        long left = at(stations, next) - end;
+        return Long.signum(left) * Long.signum(whole) > 0 && (left == whole || level);
     }
 
     static FirstContact contact(DiameterProfile tip, Bore bore) {
         List<Station> up = tip.stations();
         List<Station> down = bore.profile().stations();
-        long from = at(up, 0);
-        long depth = at(down, down.size() - 1);
+        long depth = bore.profile().to().nanometres() - bore.profile().from().nanometres();
         long insertion = depth;
         long tipStation = 0;
-        for (int k = 0; k < up.size() && at(up, k) - from < insertion; k++) {
-            long z = at(up, k) - from;
-            long y = firstNarrower(down, up.get(k).greatest().nanometres(), insertion - z);
+        for (int k = 0; k < up.size() && place(tip, k) < insertion; k++) {
+            long z = place(tip, k);
+            long y = firstNarrower(bore.profile(), up.get(k).greatest().nanometres(), insertion - z);
             if (z + y < insertion) {
                 insertion = z + y;
                 tipStation = z;
             }
         }
-        for (int k = 0; k < down.size() && at(down, k) <= insertion; k++) {
-            long y = at(down, k);
-            long z = firstWider(up, down.get(k).least().nanometres(), insertion - y);
+        for (int k = 0; k < down.size() && place(bore.profile(), k) <= insertion; k++) {
+            long y = place(bore.profile(), k);
+            long z = firstWider(tip, down.get(k).least().nanometres(), insertion - y);
             if (y + z < insertion || (y + z == insertion && insertion < depth && z < tipStation)) {
                 insertion = y + z;
                 tipStation = z;
@@ -57,11 +64,12 @@ final class Plain {
     }
 
     /** Where the bore is first narrower, if that is short of a limit; else a place past it. */
-    private static long firstNarrower(List<Station> down, long diameter, long limit) {
+    private static long firstNarrower(DiameterProfile bore, long diameter, long limit) {
+        List<Station> down = bore.stations();
         long before = 0;
         long wide = 0;
         for (int k = 0; k < down.size() && before <= limit; k++) {
-            long here = at(down, k);
+            long here = place(bore, k);
             long narrow = down.get(k).least().nanometres();
             if (narrow < diameter) {
                 return k == 0 ? 0 : crossing(before, here, wide, narrow, diameter);
@@ -73,12 +81,12 @@ final class Plain {
     }
 
     /** Where the tip is first wider, up from its end, if that is no further than a limit; else a place past it. */
-    private static long firstWider(List<Station> up, long diameter, long limit) {
-        long from = at(up, 0);
+    private static long firstWider(DiameterProfile tip, long diameter, long limit) {
+        List<Station> up = tip.stations();
         long before = 0;
         long thin = 0;
         for (int k = 0; k < up.size() && before <= limit; k++) {
-            long here = at(up, k) - from;
+            long here = place(tip, k);
             long thick = up.get(k).greatest().nanometres();
             if (thick > diameter) {
                 return k == 0 ? 0 : crossing(before, here, thin, thick, diameter);
@@ -92,6 +100,15 @@ final class Plain {
     /** Where a straight line reaches a diameter, rounded down; at a step, the step. */
     private static long crossing(long start, long end, long first, long last, long diameter) {
         return start + Math.floorDiv((diameter - first) * (end - start), last - first);
+    }
+
+    /** The place of a station from the start of the domain; of one past its end, the end. */
+    private static long place(DiameterProfile profile, int knot) {
+        long from = profile.from().nanometres();
+        return Math.min(
+                        Math.max(at(profile.stations(), knot), from),
+                        profile.to().nanometres())
+                - from;
     }
 
     private static long at(List<Station> stations, int knot) {

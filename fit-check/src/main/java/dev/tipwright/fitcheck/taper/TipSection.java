@@ -92,21 +92,24 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
      * @throws IllegalArgumentException if the finish is as thick as the tip
      */
     public DiameterProfile stripped() {
-        checkFinish();
         double length = outside.length().millimetres();
         Polyline finish = finishOver(length);
         Polyline least = outsideOver(length, Polyline.Diameter.LEAST).plus(finish, -2);
+        checkFinish(Length.ofMillimetres(least.value(least.least())));
         Polyline greatest = outsideOver(length, Polyline.Diameter.GREATEST).plus(finish, -2);
         return DiameterProfile.of(Rounded.stations(least, greatest));
     }
 
     void checkFinish() {
-        Length bare = leastBare();
+        checkFinish(leastBare());
+    }
+
+    private static void checkFinish(Length bare) {
         Require.that(bare.nanometres() > 0, "finish", "must leave some of the tip under it", bare);
     }
 
     Polyline outsideOver(double length, Polyline.Diameter which) {
-        return Polyline.of(outside, which).between(0, length);
+        return Polyline.through(outside.stations(), outside.from(), which).between(0, length);
     }
 
     Polyline finishOver(double length) {

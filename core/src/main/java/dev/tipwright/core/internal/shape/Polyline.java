@@ -65,8 +65,7 @@ public final class Polyline {
      */
     public static Polyline of(DiameterProfile profile, Diameter which) {
         Polyline all = through(profile.stations(), profile.from(), which);
-        double length = profile.length().millimetres();
-        return all.from() == 0 && all.to() == length ? all : all.between(0, length);
+        return all.between(0, profile.length().millimetres());
     }
 
     /**
@@ -255,6 +254,9 @@ public final class Polyline {
      * @return that part
      */
     public Polyline between(double from, double to) {
+        if (from == at[0] && to == at[at.length - 1] && from < at[1] && to > at[at.length - 2]) {
+            return this;
+        }
         int first = firstBeyond(from);
         int last = firstAtOrBeyond(to);
         int inside = Math.max(0, last - first);
@@ -351,6 +353,10 @@ public final class Polyline {
      * @return {@code this + factor * other}
      */
     public Polyline plus(Polyline other, double factor) {
+        boolean constant = other.size() == 2 && other.value[0] == other.value[1];
+        if (constant && other.from() == from() && other.to() == to()) {
+            return plus(factor * other.value[0]);
+        }
         return new Pairing(this, other).sum(factor);
     }
 
@@ -432,6 +438,36 @@ public final class Polyline {
             if (value[i] > value[greatest]) {
                 greatest = i;
             }
+        }
+        return greatest;
+    }
+
+    /**
+     * The least value over a part.
+     *
+     * @param from where the part starts, between the ends
+     * @param to where it ends, not before its start
+     * @return the least
+     */
+    public double least(double from, double to) {
+        double least = Math.min(after(from), before(to));
+        for (int i = firstBeyond(from); i < at.length && at[i] < to; i++) {
+            least = Math.min(least, value[i]);
+        }
+        return least;
+    }
+
+    /**
+     * The greatest value over a part.
+     *
+     * @param from where the part starts, between the ends
+     * @param to where it ends, not before its start
+     * @return the greatest
+     */
+    public double greatest(double from, double to) {
+        double greatest = Math.max(after(from), before(to));
+        for (int i = firstBeyond(from); i < at.length && at[i] < to; i++) {
+            greatest = Math.max(greatest, value[i]);
         }
         return greatest;
     }
