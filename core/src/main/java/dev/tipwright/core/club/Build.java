@@ -32,7 +32,9 @@ public record Build(Parts parts, Work work) {
     public Build {
         Require.given("parts", parts);
         Require.given("work", work);
-        if (!work.tipTrim().plus(work.buttTrim()).lessThan(parts.shaft().length())) {
+        long trimmed =
+                Math.addExact(work.tipTrim().nanometres(), work.buttTrim().nanometres());
+        if (trimmed >= parts.shaft().length().nanometres()) {
             throw Require.broken(
                     "work",
                     "must leave some of the shaft's " + parts.shaft().length(),

@@ -145,7 +145,7 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
      * @return from the mouth to the bottom, or through
      */
     public Length depth() {
-        return profile.length();
+        return profile.to();
     }
 
     /**

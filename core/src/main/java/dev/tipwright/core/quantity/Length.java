@@ -205,7 +205,7 @@ public final class Length implements Comparable<Length> {
      */
     public Length plus(Length other) {
         Objects.requireNonNull(other, "other");
-        return ofNanometres(Checks.sum("other", nanometres, other.nanometres));
+        return other.nanometres == 0 ? this : ofNanometres(Checks.sum("other", nanometres, other.nanometres));
     }
 
     /**
@@ -217,7 +217,7 @@ public final class Length implements Comparable<Length> {
      */
     public Length minus(Length other) {
         Objects.requireNonNull(other, "other");
-        return ofNanometres(Checks.difference("other", nanometres, other.nanometres));
+        return other.nanometres == 0 ? this : ofNanometres(Checks.difference("other", nanometres, other.nanometres));
     }
 
     /**
