@@ -8,6 +8,7 @@ import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -124,6 +125,15 @@ final class Case {
                 bound);
     }
 
+    /** A length where the cell has one, and none where it is empty. */
+    void check(String column, Optional<Length> found, Bound bound) {
+        if (row.has(column) && found.isPresent()) {
+            check(column, found.get(), bound);
+        } else {
+            says(column, found.map(Length::toString).orElse(""));
+        }
+    }
+
     /** A length that is a sum of whole nanometres: not one of them may be off. */
     void same(String column, Length found) {
         check(column, found, Bound.EXACT);
@@ -133,7 +143,9 @@ final class Case {
     void says(String column, Object found) {
         boolean same = row.text(column).equals(String.valueOf(found));
         BigDecimal error = same ? BigDecimal.ZERO : BigDecimal.ONE;
-        add(column + (same ? "" : " (" + found + ")"), WORDS, BigDecimal.ONE, error, Bound.EXACT);
+        Matcher unit = UNIT.matcher(column);
+        String what = unit.matches() ? unit.group(1) + " or none" : column;
+        add(what + (same ? "" : " (" + found + ")"), WORDS, BigDecimal.ONE, error, Bound.EXACT);
     }
 
     private void add(String what, String unit, BigDecimal expected, BigDecimal error, Bound bound) {

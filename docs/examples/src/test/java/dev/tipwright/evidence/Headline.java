@@ -8,6 +8,18 @@ import dev.tipwright.core.length.SixtyDegreePlane;
 import dev.tipwright.core.mass.ProfileVolume;
 import dev.tipwright.core.mass.ShaftCut;
 import dev.tipwright.core.trim.TipTrim;
+import dev.tipwright.fitcheck.TipFit;
+import dev.tipwright.fitcheck.bond.Bond;
+import dev.tipwright.fitcheck.insert.Clearance;
+import dev.tipwright.fitcheck.insert.FirstContact;
+import dev.tipwright.fitcheck.limits.FitClass;
+import dev.tipwright.fitcheck.limits.Lean;
+import dev.tipwright.fitcheck.other.BoreOpening;
+import dev.tipwright.fitcheck.other.ShimFit;
+import dev.tipwright.fitcheck.set.SelectiveAssembly;
+import dev.tipwright.fitcheck.taper.MaterialRemoval;
+import dev.tipwright.fitcheck.taper.StageTable;
+import dev.tipwright.fitcheck.taper.StopReport;
 
 /**
  * What the library is there for, written down from its design and not from its code: a function that is missing from the code, or from
@@ -21,7 +33,19 @@ enum Headline {
     SIXTY_DEGREE_LENGTH("60 degree length", SixtyDegreePlane.class, SixtyDegreePlane.class, "length-by-the-rules.md"),
     SHAFT_MASS("shaft mass after cutting", ShaftCut.class, ShaftCut.class, "the-job-at-the-bench.md"),
     FREQUENCY("frequency", ClubFrequency.class, ClubFrequency.class, "flex.md"),
-    TRIM_FOR_FREQUENCY("trim for a frequency", ClubFrequency.class, ClubFrequency.class, "flex.md");
+    TRIM_FOR_FREQUENCY("trim for a frequency", ClubFrequency.class, ClubFrequency.class, "flex.md"),
+    FIRST_CONTACT("first contact", FirstContact.class, StageTable.class, "the-tip-in-the-bore.md"),
+    CLEARANCE("clearance", Clearance.class, Clearance.class, "the-tip-in-the-bore.md"),
+    LEAN("lean", Lean.class, Lean.class, "the-tip-in-the-bore.md"),
+    CLASS_OF_FIT("class of fit", FitClass.class, FitClass.class, "the-tip-in-the-bore.md"),
+    MATERIAL_REMOVAL("material removal", MaterialRemoval.class, TipFit.class, "the-tip-in-the-bore.md"),
+    STAGE_TABLE("stage table", StageTable.class, StageTable.class, "the-tip-in-the-bore.md"),
+    STOP_READING("stop reading", StopReport.class, StopReport.class, "the-tip-in-the-bore.md"),
+    SHIM("shim", ShimFit.class, ShimFit.class, "the-tip-in-the-bore.md"),
+    BORE_OPENING("bore opening", BoreOpening.class, BoreOpening.class, "the-tip-in-the-bore.md"),
+    BOND("bond", Bond.class, Bond.class, "the-tip-in-the-bore.md"),
+    SELECTIVE_ASSEMBLY(
+            "selective assembly", SelectiveAssembly.class, SelectiveAssembly.class, "the-tip-in-the-bore.md");
 
     private final String title;
     private final Class<?> door;
