@@ -20,7 +20,8 @@ public final class Exported {
 
     private Exported() {}
 
-    static List<Class<?>> types() {
+    /** All of them. */
+    public static List<Class<?>> types() {
         return Stream.of(Length.class, TipFit.class, ClubBalance.class)
                 .flatMap(Exported::inModuleOf)
                 .toList();
