@@ -34,12 +34,16 @@ public final class FitDoubt implements SetReview {
     public static final double TOLERANCE = 0.1;
 
     /** All that moves a first contact: the bore and the tip as it is. */
-    static final BenchInput[] OF_CONTACT = {
-        BenchInput.BORE_DIAMETER, BenchInput.BORE_DEPTH, BenchInput.TIP_DIAMETER, BenchInput.FINISH, BenchInput.CUTS
-    };
+    static final List<BenchInput> OF_CONTACT = List.of(
+            BenchInput.BORE_DIAMETER,
+            BenchInput.BORE_DEPTH,
+            BenchInput.TIP_DIAMETER,
+            BenchInput.FINISH,
+            BenchInput.CUTS);
 
     /** All that moves the clearance of a finished tip: the bore, and how the tip is finished. */
-    static final BenchInput[] OF_CLEARANCE = {BenchInput.BORE_DIAMETER, BenchInput.BORE_DEPTH, BenchInput.FINISHED_TIP};
+    static final List<BenchInput> OF_CLEARANCE =
+            List.of(BenchInput.BORE_DIAMETER, BenchInput.BORE_DEPTH, BenchInput.FINISHED_TIP);
 
     /** Enough to know a standard uncertainty to about three per cent, well inside the tolerance. */
     private static final MonteCarlo TRIALS = MonteCarlo.of(500, 1);
@@ -86,8 +90,8 @@ public final class FitDoubt implements SetReview {
         return found;
     }
 
-    private Optional<UncertainClub> some(ClubPlan club, BenchInput... uses) {
-        return bench.only(uses).map(left -> UncertainClub.of(club.after(), left));
+    private Optional<UncertainClub> some(ClubPlan club, List<BenchInput> uses) {
+        return bench.only(uses.toArray(BenchInput[]::new)).map(left -> UncertainClub.of(club.after(), left));
     }
 
     private Optional<Finding> limit(Measure measure, UncertainClub club, Optional<Length> least) {

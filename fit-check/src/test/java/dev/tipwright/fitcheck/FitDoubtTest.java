@@ -100,14 +100,16 @@ class FitDoubtTest {
                 BenchUncertainty.Tool.of(Instrument.ofStandard("scale", "g", 0.1, 0), BenchInput.MASS));
         int compared = 0;
         for (Measure measure : plan.clubs().get(0).report(TipFit.class).measures()) {
-            Optional<BenchInput[]> uses = switch (measure.symbol()) {
+            Optional<List<BenchInput>> uses = switch (measure.symbol()) {
                 case "i0", "i1" -> Optional.of(FitDoubt.OF_CONTACT);
                 case "c" -> Optional.of(FitDoubt.OF_CLEARANCE);
                 default -> Optional.empty();
             };
             if (uses.isPresent()) {
                 Build build = plan.clubs().get(0).after();
-                double some = measure.budget(build, all.only(uses.get()).orElseThrow())
+                double some = measure.budget(
+                                build,
+                                all.only(uses.get().toArray(BenchInput[]::new)).orElseThrow())
                         .orElseThrow()
                         .standardUncertainty();
                 double every = measure.budget(build, all).orElseThrow().standardUncertainty();

@@ -3,6 +3,7 @@ package dev.tipwright.core.match;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.FindingCode;
 import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.assign.Aim;
@@ -19,7 +20,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 
 /** One sharing out. Heads and shafts are taken by label, so that the order they came in makes no difference. */
 final class Sharing {
@@ -62,11 +62,11 @@ final class Sharing {
     /** A stop that every shaft brings is the head's own. */
     private double[] row(Build head) {
         double[] row = new double[shafts.size()];
-        List<TreeSet<String>> stops = new ArrayList<>();
-        TreeSet<String> always = null;
+        List<List<FindingCode>> stops = new ArrayList<>();
+        List<FindingCode> always = null;
         for (int column = 0; column < row.length; column++) {
             row[column] = CostTable.FORBIDDEN;
-            stops.add(new TreeSet<>());
+            stops.add(new ArrayList<>());
             Shaft shaft = shafts.get(column);
             if (!forbidden.contains(new ForbiddenPair(head.label(), shaft.label()))) {
                 ClubPlan plan =
@@ -74,7 +74,7 @@ final class Sharing {
                 row[column] = cost(plan);
                 stops.get(column).addAll(stops(plan));
                 if (always == null) {
-                    always = new TreeSet<>(stops.get(column));
+                    always = new ArrayList<>(stops.get(column));
                 } else {
                     always.retainAll(stops.get(column));
                 }
@@ -101,11 +101,10 @@ final class Sharing {
         return cost.getAsDouble();
     }
 
-    private static List<String> stops(ClubPlan plan) {
+    private static List<FindingCode> stops(ClubPlan plan) {
         return plan.findings().stream()
                 .filter(finding -> finding.severity() == Severity.STOP)
-                .map(finding -> finding.code().getClass().getName() + " "
-                        + finding.code().name())
+                .map(Finding::code)
                 .toList();
     }
 

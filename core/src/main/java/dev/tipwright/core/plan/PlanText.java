@@ -22,7 +22,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 
@@ -287,7 +286,7 @@ public final class PlanText {
     }
 
     private void cautions() {
-        Set<Caution> cautions = new TreeSet<>();
+        TreeSet<Caution> cautions = new TreeSet<>();
         plan.clubs().forEach(club -> club.reports().forEach(report -> cautions.addAll(report.cautions())));
         if (!cautions.isEmpty()) {
             page.heading(2, "Cautions");

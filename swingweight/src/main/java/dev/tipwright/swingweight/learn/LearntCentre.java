@@ -180,7 +180,7 @@ public record LearntCentre(ScaleReading reading, Length uncertaintyBefore, Lengt
     /** How many standard uncertainties the reading is off what was known. */
     private double off() {
         double apart = shift().abs().millimetres();
-        double u = Math.hypot(uncertaintyBefore.millimetres(), uncertaintyOfReading.millimetres());
+        double u = StrictMath.hypot(uncertaintyBefore.millimetres(), uncertaintyOfReading.millimetres());
         return apart == 0 ? 0 : Math.min(1e6, apart / u);
     }
 
@@ -254,7 +254,7 @@ public record LearntCentre(ScaleReading reading, Length uncertaintyBefore, Lengt
         }
         double ratio = head.geometry().mouthToGround().ratioTo(known.geometry().mouthToGround());
         Build alike = build.withParts(corrected(build.parts(), centre().along().scaledBy(ratio)));
-        double u = Math.hypot(uncertainty().millimetres() * ratio, scatter.millimetres());
+        double u = StrictMath.hypot(uncertainty().millimetres() * ratio, scatter.millimetres());
         return Forecast.of(alike, reading.scale(), Length.ofMillimetres(u).min(MOST), bench);
     }
 
