@@ -10,5 +10,8 @@
  *               |&lt;--- z ---|end of the tip
  *         |------- i ------|
  * </pre>
+ *
+ * <p><img src="{@docRoot}/resources/section.svg" width="760"
+ *     alt="A tip of .359 in binds halfway down a bore that narrows from .363 to .355 in; drawn by SectionDrawing.">
  */
 package dev.tipwright.fitcheck.insert;
