@@ -113,10 +113,13 @@ final class Case {
 
     /** A length in inches or millimetres, compared by its whole nanometres. */
     void check(String column, Length found, Bound bound) {
+        check(column, column.substring(0, column.length() - 3), found, bound);
+    }
+
+    private void check(String column, String what, Length found, Bound bound) {
         BigDecimal expected = row.decimal(column);
         BigDecimal unit = BigDecimal.valueOf(column.endsWith("_in") ? 25_400_000 : 1_000_000);
         BigDecimal nanometres = expected.multiply(unit).subtract(BigDecimal.valueOf(found.nanometres()));
-        String what = column.substring(0, column.length() - 3);
         add(
                 what,
                 column.substring(column.length() - 2),
@@ -137,6 +140,11 @@ final class Case {
     /** A length that is a sum of whole nanometres: not one of them may be off. */
     void same(String column, Length found) {
         check(column, found, Bound.EXACT);
+    }
+
+    /** Such a length in a table that has it under another name. */
+    void same(String column, String what, Length found) {
+        check(column, what, found, Bound.EXACT);
     }
 
     /** A word, a label or a code: it is the same or it is not. */
