@@ -153,7 +153,7 @@ final class Case {
         BigDecimal error = same ? BigDecimal.ZERO : BigDecimal.ONE;
         Matcher unit = UNIT.matcher(column);
         String what = unit.matches() ? unit.group(1) + " or none" : column;
-        add(what + (same ? "" : " (" + found + ")"), WORDS, BigDecimal.ONE, error, Bound.EXACT);
+        add(what + (same ? "" : ": the library says " + found), WORDS, BigDecimal.ONE, error, Bound.EXACT);
     }
 
     private void add(String what, String unit, BigDecimal expected, BigDecimal error, Bound bound) {
