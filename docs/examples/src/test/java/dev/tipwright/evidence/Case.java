@@ -19,6 +19,9 @@ final class Case {
 
     static final String WORDS = "words";
 
+    /** The words of status, as the tables have them. */
+    static final List<String> STATUSES = List.of("read", "from memory", "common practice, no source", "computed");
+
     private static final Pattern UNIT =
             Pattern.compile("(.+?)_(mm|um|in|deg|g|kg_m2|g_mm2|g_mm|oz_in|kg_cm2|mm3|mm2|mm4|N|N_mm"
                     + "|MPa|per_min|Hz|points|percent|nm)");
@@ -175,9 +178,6 @@ final class Case {
     }
 
     private static String firstWord(String status) {
-        return Stream.of("read", "from memory", "computed", "common practice, no source")
-                .filter(status::startsWith)
-                .findFirst()
-                .orElse(status);
+        return STATUSES.stream().filter(status::startsWith).findFirst().orElse(status);
     }
 }

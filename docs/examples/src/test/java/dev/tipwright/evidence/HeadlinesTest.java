@@ -81,6 +81,7 @@ class HeadlinesTest {
     void agreesWithWhatIsKnownOutside(Headline headline) {
         List<Check> checks = run(headline);
         assertThat(checks).as("checks of %s from outside", headline.title()).isNotEmpty();
+        assertThat(checks).extracting(Check::status).isSubsetOf(Case.STATUSES);
         assertThat(checks.stream().filter(check -> !check.holds()))
                 .as(headline.title())
                 .isEmpty();

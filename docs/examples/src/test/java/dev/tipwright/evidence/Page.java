@@ -41,8 +41,26 @@ final class Page {
                 .append(" checks of ")
                 .append(checks.size())
                 .append(" functions.\n");
+        summary(page, checks);
         checks.forEach((headline, made) -> section(page, headline, made));
         return page.toString();
+    }
+
+    /** How many of each function's checks rest on what was read, and how many on what was worked by another route. */
+    private static void summary(StringBuilder page, Map<Headline, List<Check>> checks) {
+        page.append("\n| function | ").append(String.join(" | ", Case.STATUSES)).append(" | other libraries |\n");
+        page.append("|---|").append("---|".repeat(Case.STATUSES.size() + 1)).append("\n");
+        checks.forEach((headline, made) -> {
+            page.append("| ").append(headline.title()).append(" | ");
+            for (String status : Case.STATUSES) {
+                long count = made.stream()
+                        .filter(check -> check.status().equals(status))
+                        .count();
+                page.append(count == 0 ? "" : count).append(" | ");
+            }
+            int libraries = References.of(headline).size();
+            page.append(libraries == 0 ? "" : libraries).append(" |\n");
+        });
     }
 
     private static void section(StringBuilder page, Headline headline, List<Check> checks) {
