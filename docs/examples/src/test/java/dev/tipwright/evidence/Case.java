@@ -19,6 +19,9 @@ final class Case {
 
     static final String WORDS = "words";
 
+    /** The words of status, as the tables have them. */
+    static final List<String> STATUSES = List.of("read", "from memory", "common practice, no source", "computed");
+
     private static final Pattern UNIT =
             Pattern.compile("(.+?)_(mm|um|in|deg|g|kg_m2|g_mm2|g_mm|oz_in|kg_cm2|mm3|mm2|mm4|N|N_mm"
                     + "|MPa|per_min|Hz|points|percent|nm)");
@@ -113,10 +116,13 @@ final class Case {
 
     /** A length in inches or millimetres, compared by its whole nanometres. */
     void check(String column, Length found, Bound bound) {
+        check(column, column.substring(0, column.length() - 3), found, bound);
+    }
+
+    private void check(String column, String what, Length found, Bound bound) {
         BigDecimal expected = row.decimal(column);
         BigDecimal unit = BigDecimal.valueOf(column.endsWith("_in") ? 25_400_000 : 1_000_000);
         BigDecimal nanometres = expected.multiply(unit).subtract(BigDecimal.valueOf(found.nanometres()));
-        String what = column.substring(0, column.length() - 3);
         add(
                 what,
                 column.substring(column.length() - 2),
@@ -139,13 +145,18 @@ final class Case {
         check(column, found, Bound.EXACT);
     }
 
+    /** Such a length in a table that has it under another name. */
+    void same(String column, String what, Length found) {
+        check(column, what, found, Bound.EXACT);
+    }
+
     /** A word, a label or a code: it is the same or it is not. */
     void says(String column, Object found) {
         boolean same = row.text(column).equals(String.valueOf(found));
         BigDecimal error = same ? BigDecimal.ZERO : BigDecimal.ONE;
         Matcher unit = UNIT.matcher(column);
         String what = unit.matches() ? unit.group(1) + " or none" : column;
-        add(what + (same ? "" : " (" + found + ")"), WORDS, BigDecimal.ONE, error, Bound.EXACT);
+        add(what + (same ? "" : ": the library says " + found), WORDS, BigDecimal.ONE, error, Bound.EXACT);
     }
 
     private void add(String what, String unit, BigDecimal expected, BigDecimal error, Bound bound) {
@@ -167,9 +178,6 @@ final class Case {
     }
 
     private static String firstWord(String status) {
-        return Stream.of("read", "from memory", "computed", "common practice, no source")
-                .filter(status::startsWith)
-                .findFirst()
-                .orElse(status);
+        return STATUSES.stream().filter(status::startsWith).findFirst().orElse(status);
     }
 }

@@ -37,6 +37,9 @@ record Check(
 
     @Override
     public String toString() {
+        if (unit.equals(Case.WORDS)) {
+            return where + "\n  " + what;
+        }
         return where + "\n  " + what + " is " + error.toPlainString() + " " + unit + " from " + expected.toPlainString()
                 + ", more than " + give.toPlainString() + " (" + reason + ")";
     }

@@ -5,15 +5,15 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Numbers of the page. Two digits, rounded up, so that what is printed is never less than what was seen; and what is a thousandth of its
- * bound is printed as that, so that another order of adding up does not make another page.
+ * Numbers of the page. Two digits, rounded up, so that what is printed is never less than what was seen; and what is under a
+ * twentieth of its bound is printed as that, so that another order of adding up does not make another page.
  */
 final class Figures {
 
     static final MathContext PART = new MathContext(6, RoundingMode.UP);
 
     private static final MathContext TWO = new MathContext(2, RoundingMode.UP);
-    private static final BigDecimal THOUSANDTH = new BigDecimal("0.001");
+    private static final BigDecimal LITTLE = new BigDecimal("0.05");
 
     private Figures() {}
 
@@ -30,7 +30,7 @@ final class Figures {
 
     /** An error beside its bound. */
     static String error(BigDecimal error, BigDecimal bound) {
-        BigDecimal little = bound.multiply(THOUSANDTH);
+        BigDecimal little = bound.multiply(LITTLE);
         return error.signum() > 0 && error.compareTo(little) <= 0 ? "under " + of(little) : of(error);
     }
 

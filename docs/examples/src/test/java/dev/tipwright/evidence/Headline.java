@@ -7,7 +7,12 @@ import dev.tipwright.core.length.PlayingLength;
 import dev.tipwright.core.length.SixtyDegreePlane;
 import dev.tipwright.core.mass.ProfileVolume;
 import dev.tipwright.core.mass.ShaftCut;
+import dev.tipwright.core.match.ShaftMatcher;
+import dev.tipwright.core.rules.RulesCheck;
+import dev.tipwright.core.rules.RulesReport;
 import dev.tipwright.core.trim.TipTrim;
+import dev.tipwright.core.uncertainty.Budget;
+import dev.tipwright.core.uncertainty.MonteCarlo;
 import dev.tipwright.fitcheck.TipFit;
 import dev.tipwright.fitcheck.bond.Bond;
 import dev.tipwright.fitcheck.insert.Clearance;
@@ -16,10 +21,18 @@ import dev.tipwright.fitcheck.limits.FitClass;
 import dev.tipwright.fitcheck.limits.Lean;
 import dev.tipwright.fitcheck.other.BoreOpening;
 import dev.tipwright.fitcheck.other.ShimFit;
+import dev.tipwright.fitcheck.set.Rescue;
 import dev.tipwright.fitcheck.set.SelectiveAssembly;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.StageTable;
 import dev.tipwright.fitcheck.taper.StopReport;
+import dev.tipwright.swingweight.ClubBalance;
+import dev.tipwright.swingweight.aim.MassSolve;
+import dev.tipwright.swingweight.aim.StockChoice;
+import dev.tipwright.swingweight.balance.Balance;
+import dev.tipwright.swingweight.learn.LearntCentre;
+import dev.tipwright.swingweight.learn.ScaleReading;
+import dev.tipwright.swingweight.scale.SwingWeightScale;
 
 /**
  * What the library is there for, written down from its design and not from its code: a function that is missing from the code, or from
@@ -34,6 +47,9 @@ enum Headline {
     SHAFT_MASS("shaft mass after cutting", ShaftCut.class, ShaftCut.class, "the-job-at-the-bench.md"),
     FREQUENCY("frequency", ClubFrequency.class, ClubFrequency.class, "flex.md"),
     TRIM_FOR_FREQUENCY("trim for a frequency", ClubFrequency.class, ClubFrequency.class, "flex.md"),
+    RULES_CHECK("Rules check", RulesCheck.class, RulesReport.class, "length-by-the-rules.md"),
+    BUDGET("budget", Budget.class, Budget.class, "how-sure-is-a-swing-weight.md"),
+    MONTE_CARLO("Monte Carlo", MonteCarlo.class, Budget.class, "the-tip-in-the-bore.md"),
     FIRST_CONTACT("first contact", FirstContact.class, StageTable.class, "the-tip-in-the-bore.md"),
     CLEARANCE("clearance", Clearance.class, Clearance.class, "the-tip-in-the-bore.md"),
     LEAN("lean", Lean.class, Lean.class, "the-tip-in-the-bore.md"),
@@ -45,7 +61,15 @@ enum Headline {
     BORE_OPENING("bore opening", BoreOpening.class, BoreOpening.class, "the-tip-in-the-bore.md"),
     BOND("bond", Bond.class, Bond.class, "the-tip-in-the-bore.md"),
     SELECTIVE_ASSEMBLY(
-            "selective assembly", SelectiveAssembly.class, SelectiveAssembly.class, "the-tip-in-the-bore.md");
+            "selective assembly", SelectiveAssembly.class, SelectiveAssembly.class, "the-tip-in-the-bore.md"),
+    RESCUE("rescue", Rescue.class, TipTrim.class, "the-tip-in-the-bore.md"),
+    BALANCE("balance", Balance.class, ClubBalance.class, "swing-weight.md"),
+    INERTIA("inertia", Balance.class, ClubBalance.class, "swing-weight.md"),
+    SWING_WEIGHT("swing weight", SwingWeightScale.class, ClubBalance.class, "swing-weight.md"),
+    TARGET_SOLVE("target solve", MassSolve.class, MassSolve.class, "swing-weight.md"),
+    WEIGHTS_FROM_STOCK("weights from stock", StockChoice.class, StockChoice.class, "swing-weight.md"),
+    SHAFT_MATCHING("shaft matching", ShaftMatcher.class, ClubBalance.class, "the-job-at-the-bench.md"),
+    SCALE_READING("scale reading", ScaleReading.class, LearntCentre.class, "learning-from-the-scale.md");
 
     private final String title;
     private final Class<?> door;

@@ -19,8 +19,8 @@ final class Page {
             be. No expected value comes from the library: the tables lie in [check-values](../check-values/README.md), where the words of
             status are explained, and [for testers](for-testers.md) says how to run a check with them, here or in another program.
 
-            This page is written by `HeadlinesTest`, which fails when it is not what the checks give. A largest error is rounded up; one far
-            below its bound is given as that, since it is only the rounding of doubles. A check in words (a label, a kind of finding) is met or
+            This page is written by `HeadlinesTest`, which fails when it is not what the checks give. A largest error is rounded up; one under a
+            twentieth of its bound is given as that, since it is mostly the rounding of doubles. A check in words (a label, a kind of finding) is met or
             it is not. To write the page again:
 
             ```sh
@@ -41,8 +41,26 @@ final class Page {
                 .append(" checks of ")
                 .append(checks.size())
                 .append(" functions.\n");
+        summary(page, checks);
         checks.forEach((headline, made) -> section(page, headline, made));
         return page.toString();
+    }
+
+    /** How many of each function's checks rest on what was read, and how many on what was worked by another route. */
+    private static void summary(StringBuilder page, Map<Headline, List<Check>> checks) {
+        page.append("\n| function | ").append(String.join(" | ", Case.STATUSES)).append(" | other libraries |\n");
+        page.append("|---|").append("---|".repeat(Case.STATUSES.size() + 1)).append("\n");
+        checks.forEach((headline, made) -> {
+            page.append("| ").append(headline.title()).append(" | ");
+            for (String status : Case.STATUSES) {
+                long count = made.stream()
+                        .filter(check -> check.status().equals(status))
+                        .count();
+                page.append(count == 0 ? "" : count).append(" | ");
+            }
+            int libraries = References.of(headline).size();
+            page.append(libraries == 0 ? "" : libraries).append(" |\n");
+        });
     }
 
     private static void section(StringBuilder page, Headline headline, List<Check> checks) {
@@ -51,7 +69,7 @@ final class Page {
         page.append(headline.page().replace(".md", "").replace('-', ' '))
                 .append("](")
                 .append(headline.page());
-        page.append("). ").append("The working is shown by `" + headline.shows().getSimpleName() + "`.\n\n");
+        page.append("). ").append(working(headline)).append("\n\n");
         tables(checks).forEach(table -> page.append(source(table)));
         References.of(headline)
                 .forEach(reference -> page.append("- ")
@@ -62,6 +80,15 @@ final class Page {
         page.append("\n| number | table | status | checks | largest error | of the value | bound | why |\n");
         page.append("|---|---|---|---|---|---|---|---|\n");
         groups(checks).values().forEach(group -> page.append(line(group)));
+    }
+
+    private static String working(Headline headline) {
+        String shows = "`" + headline.shows().getSimpleName() + "`";
+        return switch (headline) {
+            case RESCUE, SHAFT_MATCHING -> "Each plan it makes shows the working of its steps, such as " + shows + ".";
+            case MONTE_CARLO -> "It has no formula to show; the same inputs to first order are shown by " + shows + ".";
+            default -> "The working is shown by " + shows + ".";
+        };
     }
 
     private static List<String> tables(List<Check> checks) {
