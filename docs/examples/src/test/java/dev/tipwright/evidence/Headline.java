@@ -36,7 +36,8 @@ import dev.tipwright.swingweight.scale.SwingWeightScale;
 
 /**
  * What the library is there for, written down from its design and not from its code: a function that is missing from the code, or from
- * the checks, does not go missing here. Each is to have a check from outside, a working, a test by bad arguments and a page of the guide.
+ * the checks, does not go missing here. Each is to have a check from outside, a law, a working, a test by bad arguments and a page of the
+ * guide.
  */
 enum Headline {
     PROFILE_VOLUME("profile volume", ProfileVolume.class, ProfileVolume.class, "the-tip-in-the-bore.md"),

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Runs every check of a headline function against values from outside, and holds the guide's page on the evidence to what came out. A
- * headline function without such a check, without a working, without a test by bad arguments or without a page of the guide fails.
+ * headline function without such a check, a law, a working, a test by bad arguments or a page of the guide fails.
  */
 class HeadlinesTest {
 
@@ -124,6 +124,17 @@ class HeadlinesTest {
         String page = Files.readString(ROOT.resolve("docs/guide").resolve(headline.page()));
         String name = headline.door().getSimpleName();
         assertThat(page.contains(name)).as("%s names %s", headline.page(), name).isTrue();
+    }
+
+    /** A law holds for inputs that no table has; the class states one and names the function. */
+    @ParameterizedTest
+    @EnumSource
+    void hasALaw(Headline headline) throws IOException {
+        String laws = Files.readString(ROOT.resolve(Laws.of(headline)));
+        String name = headline.door().getSimpleName();
+        assertThat(laws.contains("@Property") && laws.matches("(?s).*\\b" + name + "\\b.*"))
+                .as("%s states a law of %s", Laws.of(headline), name)
+                .isTrue();
     }
 
     @ParameterizedTest

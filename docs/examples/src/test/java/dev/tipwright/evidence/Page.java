@@ -69,7 +69,8 @@ final class Page {
         page.append(headline.page().replace(".md", "").replace('-', ' '))
                 .append("](")
                 .append(headline.page());
-        page.append("). ").append(working(headline)).append("\n\n");
+        page.append("). ").append(working(headline));
+        page.append(" A law is stated in `").append(Laws.name(headline)).append("`.\n\n");
         tables(checks).forEach(table -> page.append(source(table)));
         References.of(headline)
                 .forEach(reference -> page.append("- ")
