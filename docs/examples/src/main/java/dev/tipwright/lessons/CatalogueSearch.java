@@ -134,6 +134,7 @@ public final class CatalogueSearch {
             Sheet.print(page(million, pool, (done, of) -> System.err.print("\r" + done + " of " + of)));
         } finally {
             pool.shutdownNow();
+            System.err.println();
         }
     }
 

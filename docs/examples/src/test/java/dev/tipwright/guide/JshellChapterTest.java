@@ -60,7 +60,13 @@ class JshellChapterTest {
         List<String> typed = new ArrayList<>();
         turns(blocks(Files.readString(CHAPTER))).forEach(turn -> typed.add(turn.typed()));
         typed.addAll(WRONG);
-        session = session(typed);
+        Locale here = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.ENGLISH); // newer shells speak the reader's language, the chapter English
+            session = session(typed);
+        } finally {
+            Locale.setDefault(here);
+        }
     }
 
     @Test
@@ -92,7 +98,6 @@ class JshellChapterTest {
                     .in(new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), null)
                     .out(page)
                     .err(page)
-                    .locale(Locale.ENGLISH)
                     .persistence(new HashMap<>())
                     .start(startFile().toString());
             assertThat(code).as(out.toString(StandardCharsets.UTF_8)).isZero();
