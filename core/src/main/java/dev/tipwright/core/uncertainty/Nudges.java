@@ -132,19 +132,19 @@ public final class Nudges {
 
     /** The tip cut too long ({@code delta > 0}) or too short, mm; the butt is marked from the hosel, so it follows. */
     public static final Nudge TIP_CUT = (build, mm) -> {
-        Work work = build.work();
+        Work work = Require.given("build", build).work();
         Length trim = atLeastZero(work.tipTrim().plus(mm(mm)));
         return build.withWork(work.withTipTrim(trim)
                 .withButtTrim(buttTaking(work, work.tipTrim().minus(trim))));
     };
 
     /** The shaft cut too long ({@code delta > 0}) or too short at the butt, mm; nothing where the butt is not cut. */
-    public static final Nudge BUTT_CUT =
-            (build, mm) -> build.withWork(build.work().withButtTrim(buttTaking(build.work(), mm(-mm))));
+    public static final Nudge BUTT_CUT = (build, mm) ->
+            Require.given("build", build).withWork(build.work().withButtTrim(buttTaking(build.work(), mm(-mm))));
 
     /** The finished tip left too wide ({@code delta > 0}) or too narrow all along, mm. */
     public static final Nudge FINISHED_TIP = (build, mm) -> {
-        TipWork tip = build.work().tip();
+        TipWork tip = Require.given("build", build).work().tip();
         Length by = mm(mm);
         return build.withWork(
                 build.work().withTip(tip.withFinished(each(tip.finished(), station -> station.widenedBy(by)))));
@@ -198,7 +198,7 @@ public final class Nudges {
 
     private static Nudge head(Move<Head> move) {
         return (build, delta) -> {
-            Parts parts = build.parts();
+            Parts parts = Require.given("build", build).parts();
             return build.withParts(parts.withHead(move.by(parts.head(), delta)));
         };
     }
@@ -210,7 +210,7 @@ public final class Nudges {
 
     private static Nudge shaft(Move<Shaft> move) {
         return (build, delta) -> {
-            Parts parts = build.parts();
+            Parts parts = Require.given("build", build).parts();
             return build.withParts(parts.withShaft(move.by(parts.shaft(), delta)));
         };
     }
@@ -234,7 +234,7 @@ public final class Nudges {
 
     private static Nudge grip(Move<Grip> move) {
         return (build, delta) -> {
-            Parts parts = build.parts();
+            Parts parts = Require.given("build", build).parts();
             return build.withParts(parts.withGrip(move.by(parts.grip(), delta)));
         };
     }
@@ -256,7 +256,7 @@ public final class Nudges {
     }
 
     private static Build depth(Build build, double mm) {
-        Head head = build.parts().head();
+        Head head = Require.given("build", build).parts().head();
         Bore bore = head.bore();
         DiameterProfile profile = bore.profile();
         Station[] moved = profile.stations().toArray(Station[]::new);
@@ -280,7 +280,7 @@ public final class Nudges {
     }
 
     private static Build rawLength(Build build, double mm) {
-        Shaft shaft = build.parts().shaft();
+        Shaft shaft = Require.given("build", build).parts().shaft();
         Length by = mm(mm);
         Length length = shaft.length().plus(by);
         Shaft moved = new Shaft(

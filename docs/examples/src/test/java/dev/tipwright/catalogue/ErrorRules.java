@@ -74,7 +74,7 @@ final class ErrorRules {
                 switch (method.substring(method.lastIndexOf('.') + 1)) {
                     case "positive" -> rule("must be above zero");
                     case "notNegative", "atLeastZero" -> rule("must not be negative");
-                    case "between" -> rule("must be from the least to the most it may be");
+                    case "between", "within", "someUpTo" -> rule("must be from the least to the most it may be");
                     case "atMost" -> rule("must be at most another argument");
                     case "given" -> rule("must be given");
                     case "label" -> rule("must be a label: not blank, at most 80 characters, no control characters");

@@ -32,6 +32,7 @@ public record SwingWeightTarget(String club, SwingWeight wanted, double within) 
      * @return true if it is within the tolerance
      */
     public boolean metBy(SwingWeight reading) {
+        Require.given("reading", reading);
         return Math.abs(reading.over(wanted)) <= within;
     }
 }
