@@ -20,6 +20,9 @@ import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
 import dev.tipwright.swingweight.scale.SwingWeight;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -119,6 +122,24 @@ class SetChartTest {
         return (int) drawn("polyline", chart.svg()).stream()
                 .filter(line -> line.element().contains("stroke-width=\"1.6\""))
                 .count();
+    }
+
+    /** A chart as it was looked at by a person; after a change that is meant, {@code -Ddrawings.write=true} writes it anew. */
+    @Test
+    void isDrawnAsItWasLookedAt() throws IOException {
+        SetChart chart = new SetChart(
+                SCALE,
+                List.of(
+                        club("4", 29.3, 400.2, 2690),
+                        club("5", 30, 405, 2700).withWanted(ChartClub.Wanted.NOTHING),
+                        club("pitching", 31.8, 413.7, 2705),
+                        club("gap wedge", 33, 421, 2731)));
+        Path file = Path.of("src/test/resources/drawings/set.svg");
+        if (Boolean.getBoolean("drawings.write")) {
+            Files.createDirectories(file.getParent());
+            Files.writeString(file, chart.svg());
+        }
+        assertThat(chart.svg()).isEqualTo(Files.readString(file));
     }
 
     /** Everything drawn lies in the picture, for values of any size and sets of any length. */
