@@ -39,6 +39,20 @@ class FirstContactExactProperties {
         assertThat(contact).isEqualTo(FirstContact.merged(pair.tip(), pair.bore()));
     }
 
+    @Provide
+    Arbitrary<Shapes.Pair> cutOnCylinders() {
+        return Shapes.cutOnCylinders();
+    }
+
+    /** A tip trimmed on its cylinder takes the short way too; one that is not quite a cylinder must not. */
+    @Property(tries = 10_000, shrinking = ShrinkingMode.BOUNDED)
+    void aCutOnACylinderIsTheLongWay(@ForAll("cutOnCylinders") Shapes.Pair pair) {
+        FirstContact contact = FirstContact.of(pair.tip(), pair.bore());
+        assertThat(contact.insertion().nanometres())
+                .isEqualTo(EverySegmentPair.floor(EverySegmentPair.insertion(pair.tip(), pair.bore())));
+        assertThat(contact).isEqualTo(FirstContact.merged(pair.tip(), pair.bore()));
+    }
+
     /** No tolerance: the search claims to be exact, so it must give the very nanometre. */
     @Property(tries = 10_000, shrinking = ShrinkingMode.BOUNDED)
     void isTheLeastSumOverAllPairsOfSegments(@ForAll("pairs") Shapes.Pair pair) {

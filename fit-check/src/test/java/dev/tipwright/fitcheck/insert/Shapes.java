@@ -39,6 +39,30 @@ public final class Shapes {
                 whole(pair.tip()), new Bore(whole(pair.bore().profile()), BoreEnd.FLAT, BoreReading.AT_STATIONS)));
     }
 
+    /** Pairs that end inside a segment as wide at its one end as at the other by the diameter of one side or of both. */
+    public static Arbitrary<Pair> cutOnCylinders() {
+        Arbitrary<Integer> kinds = Arbitraries.integers().between(0, 3);
+        return Combinators.combine(pairs(), kinds, kinds)
+                .as((pair, up, down) -> new Pair(
+                        levelEnds(pair.tip(), up),
+                        new Bore(levelEnds(pair.bore().profile(), down), BoreEnd.FLAT, BoreReading.AT_STATIONS)));
+    }
+
+    /** The outermost stations given the least diameter of the next, the greatest, or both. */
+    private static DiameterProfile levelEnds(DiameterProfile profile, int kind) {
+        List<Station> stations = new ArrayList<>(profile.stations());
+        int last = stations.size() - 1;
+        stations.set(0, level(stations.get(0), stations.get(1), kind));
+        stations.set(last, level(stations.get(last), stations.get(last - 1), kind));
+        return profile.withStations(stations);
+    }
+
+    private static Station level(Station outer, Station inner, int kind) {
+        Length least = (kind & 1) == 0 ? outer.least() : inner.least();
+        Length greatest = (kind & 2) == 0 ? outer.greatest() : inner.greatest();
+        return new Station(outer.at(), least.min(greatest), greatest);
+    }
+
     private static DiameterProfile whole(DiameterProfile profile) {
         Length first = profile.stations().get(0).at();
         return DiameterProfile.of(profile.stations().stream()
