@@ -65,7 +65,7 @@ public record RemovedMaterial(
     public static RemovedMaterial of(Build build) {
         Require.given("build", build);
         TipWork tip = build.work().tip();
-        if (tip.equals(TipWork.NONE)) {
+        if (tip.reach().equals(Length.ZERO)) {
             return NONE;
         }
         ShaftSection section = build.parts().shaft().section();

@@ -202,7 +202,7 @@ public final class Polyline {
 
     /** The value at a place inside the segment that ends at a knot, or at one of its ends. */
     double inSegment(int end, double place) {
-        if (place == at[end]) {
+        if (place == at[end] || value[end] == value[end - 1]) {
             return value[end];
         }
         double part = (place - at[end - 1]) / (at[end] - at[end - 1]);
