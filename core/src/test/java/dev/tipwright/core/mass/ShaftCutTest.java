@@ -10,12 +10,14 @@ import dev.tipwright.checkvalues.CheckTable;
 import dev.tipwright.core.Bench;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.LineDensity;
 import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.quantity.Units;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +54,23 @@ class ShaftCutTest {
                 .findFirst()
                 .orElseThrow()
                 .number("value");
+    }
+
+    /** The formula that is shown is that of the straight line, and where knots were read it says so instead. */
+    @Test
+    void theWorkingSaysWhereTheLineDensityComesFrom() {
+        Shaft even = of("3 mm", "2 g", "1.5 mm");
+        Working straight = new ShaftCut(even, Length.ZERO, len("3 mm")).working();
+        assertThat(straight.lines()).hasSize(1);
+        assertThat(straight.lines().get(0).formula())
+                .isEqualTo("2 * m * (2 * R - 3 * b) / R^2 * (z2 - z1) + 3 * m * (2 * b - R) / R^3 * (z2^2 - z1^2)");
+        LineDensityProfile along = ShaftCut.lineDensity(even).orElseThrow();
+        Shaft read = even.withMass(even.mass().withAlong(Reading.measured(along)));
+        Working knots = new ShaftCut(read, Length.ZERO, len("3 mm")).working();
+        assertThat(knots.lines().get(0).formula()).isEqualTo("m1");
+        assertThat(knots.lines().get(0).result().text(Units.METRIC))
+                .isEqualTo(straight.lines().get(0).result().text(Units.METRIC))
+                .isEqualTo("2.00 g");
     }
 
     /** 39 in, 78 g, balanced in the middle: 2 g an inch, so 36 in weigh 72 g and balance at 18 in. */

@@ -4,6 +4,7 @@ import static dev.tipwright.core.Bench.len;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.Bench;
 import dev.tipwright.core.club.Build;
@@ -17,6 +18,8 @@ import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.core.uncertainty.Nudges;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -52,6 +55,32 @@ class TipTrimStepTest {
         assertThat(outcome.after().work().seat()).isEqualTo(new Seat(len("1 1/4 in"), Stop.BORE_BOTTOM));
         assertThat(report(outcome).correction()).isEqualTo(Length.ZERO);
         assertThat(outcome.after().parts()).isEqualTo(Bench.club("7").parts());
+    }
+
+    /** What can have a budget is asked of other parts again: a mouth a tenth of an inch higher takes a tenth more off. */
+    @Test
+    void measuresAreAskedOfTheParts() {
+        Build build = Bench.club("7");
+        StepOutcome outcome = take(CHART, build);
+        TipTrim report = report(outcome);
+        Build higher = Nudges.MOUTH_TO_GROUND.by(outcome.after(), 2.54);
+        assertThat(report.measures()).extracting(Measure::symbol).containsExactly("G", "T", "o");
+        double[] ground = asked(report, 0, outcome.after(), higher);
+        double[] trim = asked(report, 1, outcome.after(), higher);
+        double[] offcut = asked(report, 2, outcome.after(), higher);
+        assertThat(ground[0]).isEqualTo(report.bottomToGround().millimetres()).isEqualTo(25.4);
+        assertThat(trim[0]).isEqualTo(38.1);
+        // The kerf of 1/16 in is not in the offcut.
+        assertThat(offcut[0]).isEqualTo(38.1 - 1.5875);
+        // Places are whole nanometres.
+        assertThat(ground[1] - ground[0]).isCloseTo(2.54, within(1e-9));
+        assertThat(trim[1] - trim[0]).isCloseTo(2.54, within(1e-9));
+        assertThat(offcut[1] - offcut[0]).isCloseTo(2.54, within(1e-9));
+    }
+
+    private static double[] asked(TipTrim report, int measure, Build one, Build other) {
+        Measure asked = report.measures().get(measure);
+        return new double[] {asked.value().applyAsDouble(one), asked.value().applyAsDouble(other)};
     }
 
     /** A chart for bores that bottom 3/4 in over the ground: this one bottoms 1/4 in higher, so 1/4 in more comes off. */

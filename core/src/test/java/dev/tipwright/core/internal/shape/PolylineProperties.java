@@ -1,6 +1,7 @@
 package dev.tipwright.core.internal.shape;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.Arbitrary;
@@ -102,6 +103,60 @@ class PolylineProperties {
         if (from < place && place < to) {
             assertThat(Lines.valueAt(part, place)).isCloseTo(Lines.valueAt(line, place), within(ROUNDING));
         }
+    }
+
+    @Property
+    void thePartFromEndToEndIsTheWhole(@ForAll("lines") Polyline line, @ForAll("places") double place) {
+        Polyline part = line.between(0, 60);
+        assertThat(part.from()).isZero();
+        assertThat(part.to()).isEqualTo(60);
+        assertThat(part.before(0)).isEqualTo(line.after(0));
+        assertThat(part.after(60)).isEqualTo(line.before(60));
+        assertThat(Lines.valueAt(part, place)).isCloseTo(Lines.valueAt(line, place), within(ROUNDING));
+    }
+
+    @Property
+    void aConstantAddedAsALineIsAddedEverywhere(
+            @ForAll("lines") Polyline line,
+            @ForAll("places") double place,
+            @ForAll @IntRange(min = 1, max = 9) int value) {
+        Polyline sum = line.plus(Polyline.constant(value, 0, 60), -2);
+        assertThat(Lines.valueAt(sum, place)).isCloseTo(Lines.valueAt(line, place) - 2 * value, within(ROUNDING));
+        assertThat(sum.size()).isEqualTo(line.size());
+        assertThatIllegalArgumentException().isThrownBy(() -> line.plus(Polyline.constant(value, 0, 59), 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> line.plus(Polyline.constant(value, 1, 60), 1));
+    }
+
+    /** A straight line has its least and greatest value at one of its ends, so the knots of a part tell them. */
+    @Property
+    void leastAndGreatestOfAPartAreThoseOfItsKnots(
+            @ForAll("lines") Polyline line,
+            @ForAll @IntRange(min = 0, max = 59) int from,
+            @ForAll @IntRange(min = 1, max = 60) int length) {
+        Polyline part = line.between(from, Math.min(60, from + length));
+        assertThat(line.least(part.from(), part.to())).isEqualTo(part.value(part.least()));
+        assertThat(line.greatest(part.from(), part.to())).isEqualTo(part.value(part.greatest()));
+    }
+
+    /** From each place on, what lies beyond is nowhere narrower, and somewhere as narrow. */
+    @Property
+    void theLeastAheadIsTheLeastOfWhatLiesBeyond(@ForAll("lines") Polyline line, @ForAll("places") double place) {
+        Polyline ahead = line.leastAhead();
+        assertThat(ahead.from()).isZero();
+        assertThat(ahead.to()).isEqualTo(60);
+        assertThat(Lines.valueAt(ahead, place)).isCloseTo(leastFrom(line, place), within(ROUNDING));
+        for (int i = 1; i < ahead.size(); i++) {
+            assertThat(ahead.value(i)).isGreaterThanOrEqualTo(ahead.value(i - 1));
+            assertThat(ahead.at(i)).isGreaterThanOrEqualTo(ahead.at(i - 1));
+        }
+    }
+
+    private static double leastFrom(Polyline line, double place) {
+        double least = Lines.valueAt(line, place);
+        for (int i = 0; i < line.size(); i++) {
+            least = line.at(i) > place ? Math.min(least, line.value(i)) : least;
+        }
+        return least;
     }
 
     @Property
