@@ -67,6 +67,23 @@ class WitnessMarksTest {
                 .isEqualTo(InsertCode.TOUCHES_AT_MOUTH);
     }
 
+    /**
+     * Two shoulders of the tip on two ledges of the bore: .335 stops on .327 at .400 up and .600 down, so .200 up faces the ledge at .800.
+     * There the wider side of the one, .283, is .001 from the narrower of the other, .284; on either side of it there is .014 and .044.
+     */
+    @Test
+    void whereTwoStepsMeetTheWorseSideOfEachCounts() {
+        WitnessMarks marks = WitnessMarks.of(
+                tip(0, 270, 200, 270, 200, 283, 400, 283, 400, 335, 900, 335),
+                bore(0, 400, 600, 400, 600, 327, 800, 327, 800, 284, 1300, 284),
+                mil(1));
+        assertThat(marks.insertion()).isEqualTo(mil(1000));
+        assertThat(marks.marks())
+                .containsExactly(
+                        new WitnessMark(mil(200), mil(200), mil(800), mil(800)),
+                        new WitnessMark(mil(400), mil(400), mil(600), mil(600)));
+    }
+
     @Test
     void aBarrelledTipAndAWaistedBoreTouchBetween() {
         WitnessMarks lump = WitnessMarks.of(tip(0, 340, 400, 358, 800, 340), bore(0, 360, 1250, 350), TENTH);
