@@ -39,6 +39,19 @@ class StopReadingTest {
     }
 
     @Test
+    void whatCannotBeIsNotTaken() {
+        assertThatThrownBy(() -> StopReading.ofDepth(Length.ofMillimetres(3001)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("insertion must be from 0 mm to 3000 mm");
+        assertThatThrownBy(() -> new StopReading(Optional.empty(), List.of(Length.ZERO), List.of()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("marks must come with an insertion");
+        assertThatThrownBy(() -> new StockLeft(StockLeft.Kind.READING, Optional.of(thou(5)), thou(4)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("least must be at most most");
+    }
+
+    @Test
     void aMarkIsADiameter() {
         // y = 5/8 - 1/8 = 1/2: .363 - .0064 / 2 = .3598; a sixty-fourth of doubt is .0001 either way.
         StopReading stop = StopReading.ofDepth(in("5/8")).withMarks(List.of(in("1/8")));
