@@ -90,7 +90,7 @@ public record RemovedMaterial(
 
     private static TipStock stock(DiameterProfile outside, Finish finish, TipWork tip, Length trim) {
         Length reach = tip.reach();
-        Length from = outside.from().plus(trim);
+        Length from = trim.plus(outside.from());
         if (from.plus(reach).moreThan(outside.to())) {
             Length read = outside.to().minus(from);
             throw Require.broken("build", "must have work on its tip no further up than was read, " + read, reach);

@@ -1,23 +1,15 @@
 package dev.tipwright.core.uncertainty;
 
-import dev.tipwright.core.club.Build;
-import dev.tipwright.core.club.Parts;
 import dev.tipwright.core.club.Stop;
-import dev.tipwright.core.club.TipWork;
-import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.part.Grip;
-import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.LineDensityProfile;
-import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftFlex;
 import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.part.SoleShape;
 import dev.tipwright.core.part.StiffnessShape;
-import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.profile.ThicknessProfile;
@@ -44,52 +36,51 @@ import java.util.function.UnaryOperator;
 public final class Nudges {
 
     private static final double FARTHEST = 1e4;
+    private static final double NANOMETRES = 1e6;
 
     private Nudges() {}
 
     /** Mass of the head, g. */
-    public static final Nudge HEAD_MASS = head(
-            (head, g) -> head.withMass(head.mass().withMass(head.mass().mass().plus(grams(g)))));
+    public static final Nudge HEAD_MASS = part((club, g) ->
+            club.headMass = club.headMass.withMass(club.headMass.mass().plus(grams(g))));
 
     /** Hosel mouth to ground, mm. */
-    public static final Nudge MOUTH_TO_GROUND = head((head, mm) -> head.withGeometry(
-            head.geometry().withMouthToGround(head.geometry().mouthToGround().plus(mm(mm)))));
+    public static final Nudge MOUTH_TO_GROUND = part(
+            (club, mm) -> club.geometry = club.geometry.withMouthToGround(moved(club.geometry.mouthToGround(), mm)));
 
     /** Lie of the head, degrees. */
-    public static final Nudge LIE = head((head, degrees) -> head.withGeometry(
-            head.geometry().withLie(Angle.ofDegrees(head.geometry().lie().degrees() + degrees(degrees)))));
+    public static final Nudge LIE = part((club, degrees) -> club.geometry =
+            club.geometry.withLie(Angle.ofDegrees(club.geometry.lie().degrees() + degrees(degrees))));
 
     /** Outside of the hosel, mm; the height of the shaft axis over a level plane counts as half of it. */
-    public static final Nudge HOSEL_OUTSIDE = head((head, mm) ->
-            head.withHosel(head.hosel().withOutside(head.hosel().outside().plus(mm(mm)))));
+    public static final Nudge HOSEL_OUTSIDE =
+            part((club, mm) -> club.hosel = club.hosel.withOutside(moved(club.hosel.outside(), mm)));
 
     /** Where the sole touches the ground, toe-ward of the axis, mm; nothing where the sole was not measured. */
-    public static final Nudge SOLE_LOWEST =
-            sole((sole, mm) -> sole.withLowest(sole.lowest().plus(mm(mm))));
+    public static final Nudge SOLE_LOWEST = sole((sole, mm) -> sole.withLowest(moved(sole.lowest(), mm)));
 
     /** Radius of the sole, mm; nothing where the sole was not measured. */
-    public static final Nudge SOLE_RADIUS =
-            sole((sole, mm) -> sole.withRadius(atLeastZero(sole.radius().plus(mm(mm)))));
+    public static final Nudge SOLE_RADIUS = sole((sole, mm) -> sole.withRadius(atLeastZero(moved(sole.radius(), mm))));
 
     /** The head's centre of mass along the axis, mm; one that is not known counts as {@link HeadCentreRule} has it. */
-    public static final Nudge HEAD_CENTRE = head(Nudges::centre);
+    public static final Nudge HEAD_CENTRE = part(Nudges::centre);
 
     /** The depth of the bore, mm: its last reading, and the tip with it if that sits on the bottom. */
-    public static final Nudge BORE_DEPTH = Nudges::depth;
+    public static final Nudge BORE_DEPTH = part(Nudges::depth);
 
     /** All diameters of the bore, mm: what the set of pins is off. */
     public static final Nudge BORE_DIAMETERS = bore((profile, mm) -> profile.widenedBy(mm(mm)));
 
     /** Raw length of the shaft, mm; it is cut to the same length all the same, so the butt offcut takes it up. */
-    public static final Nudge RAW_LENGTH = Nudges::rawLength;
+    public static final Nudge RAW_LENGTH = part(Nudges::rawLength);
 
     /** Mass of the raw shaft, g. */
-    public static final Nudge SHAFT_MASS = shaft((shaft, g) ->
-            shaft.withMass(shaft.mass().withMass(shaft.mass().mass().plus(grams(g)))));
+    public static final Nudge SHAFT_MASS = part((club, g) ->
+            club.shaftMass = club.shaftMass.withMass(club.shaftMass.mass().plus(grams(g))));
 
     /** Balance point of the raw shaft from its tip, mm. */
-    public static final Nudge BALANCE_POINT = shaft((shaft, mm) ->
-            shaft.withMass(shaft.mass().withBalance(shaft.mass().balance().plus(mm(mm)))));
+    public static final Nudge BALANCE_POINT =
+            part((club, mm) -> club.shaftMass = club.shaftMass.withBalance(moved(club.shaftMass.balance(), mm)));
 
     /** All frequencies timed on the raw shaft, cycles a minute; nothing where none was timed. */
     public static final Nudge TIMED_FREQUENCY = timed((timed, perMinute) ->
@@ -97,58 +88,50 @@ public final class Nudges {
 
     /** Length held in the clamp while the raw shaft was timed, mm; nothing where it was not timed. */
     public static final Nudge TIMED_CLAMP =
-            timed((timed, mm) -> timed.withClamp(atLeastZero(timed.clamp().plus(mm(mm)))));
+            timed((timed, mm) -> timed.withClamp(atLeastZero(moved(timed.clamp(), mm))));
 
     /** All diameters of the raw tip, over the finish, mm. */
     public static final Nudge TIP_DIAMETERS = tip(station -> true);
 
     /** Thickness of the finish, radial, mm; none where there is none. */
-    public static final Nudge FINISH = shaft((shaft, mm) -> shaft.section()
-            .finish()
+    public static final Nudge FINISH = part((club, mm) -> club.finish
             .known()
-            .map(finish -> shaft.withSection(shaft.section()
-                    .withFinish(Reading.measured(finish.withThickness(thicker(finish.thickness(), mm))))))
-            .orElse(shaft));
+            .map(finish -> finish.withThickness(thicker(finish.thickness(), mm)))
+            .ifPresent(moved -> club.finish = Reading.measured(moved)));
 
     /** Thickness of the wall, finish included, mm. */
-    public static final Nudge WALL = shaft((shaft, mm) -> shaft.section()
-            .wall()
+    public static final Nudge WALL = part((club, mm) -> club.wall
             .known()
-            .map(wall -> shaft.withSection(
-                    shaft.section().withWall(Reading.measured(wall.withThickness(thicker(wall.thickness(), mm))))))
-            .orElse(shaft));
+            .map(wall -> wall.withThickness(thicker(wall.thickness(), mm)))
+            .ifPresent(moved -> club.wall = Reading.measured(moved)));
 
     /** Mass of the grip, g. */
     public static final Nudge GRIP_MASS =
-            grip((grip, g) -> grip.withMass(grip.mass().plus(grams(g))));
+            part((club, g) -> club.grip = club.grip.withMass(club.grip.mass().plus(grams(g))));
 
     /** The grip's cap, mm. */
     public static final Nudge GRIP_CAP =
-            grip((grip, mm) -> grip.withCap(atLeastZero(grip.cap().plus(mm(mm)))));
+            part((club, mm) -> club.grip = club.grip.withCap(atLeastZero(moved(club.grip.cap(), mm))));
 
     /** The grip's centre of mass from its top, mm. */
     public static final Nudge GRIP_CENTRE =
-            grip((grip, mm) -> grip.withCentre(grip.centre().plus(mm(mm))));
+            part((club, mm) -> club.grip = club.grip.withCentre(moved(club.grip.centre(), mm)));
 
     /** The tip cut too long ({@code delta > 0}) or too short, mm; the butt is marked from the hosel, so it follows. */
-    public static final Nudge TIP_CUT = (build, mm) -> {
-        Work work = Require.given("build", build).work();
-        Length trim = atLeastZero(work.tipTrim().plus(mm(mm)));
-        return build.withWork(work.withTipTrim(trim)
-                .withButtTrim(buttTaking(work, work.tipTrim().minus(trim))));
-    };
+    public static final Nudge TIP_CUT = part((club, mm) -> {
+        Length trim = atLeastZero(moved(club.tipTrim, mm));
+        club.buttTrim = buttTaking(club, club.tipTrim.minus(trim));
+        club.tipTrim = trim;
+    });
 
     /** The shaft cut too long ({@code delta > 0}) or too short at the butt, mm; nothing where the butt is not cut. */
-    public static final Nudge BUTT_CUT = (build, mm) ->
-            Require.given("build", build).withWork(build.work().withButtTrim(buttTaking(build.work(), mm(-mm))));
+    public static final Nudge BUTT_CUT = part((club, mm) -> club.buttTrim = buttTaking(club, mm(-mm)));
 
     /** The finished tip left too wide ({@code delta > 0}) or too narrow all along, mm. */
-    public static final Nudge FINISHED_TIP = (build, mm) -> {
-        TipWork tip = Require.given("build", build).work().tip();
+    public static final Nudge FINISHED_TIP = part((club, mm) -> {
         Length by = mm(mm);
-        return build.withWork(
-                build.work().withTip(tip.withFinished(each(tip.finished(), station -> station.widenedBy(by)))));
-    };
+        club.tip = club.tip.withFinished(each(club.tip.finished(), station -> station.widenedBy(by)));
+    });
 
     /**
      * One diameter of the bore, mm.
@@ -168,14 +151,10 @@ public final class Nudges {
      * @return the nudge
      */
     public static Nudge boreStation(int station) {
-        return bore((profile, mm) ->
-                station <= 0 || station >= profile.stations().size() - 1
-                        ? profile
-                        : at(
-                                profile,
-                                station,
-                                one -> one.withAt(between(
-                                        profile.stations(), station, one.at().plus(mm(mm))))));
+        return bore((profile, mm) -> station <= 0
+                        || station >= profile.stations().size() - 1
+                ? profile
+                : at(profile, station, one -> one.withAt(between(profile.stations(), station, moved(one.at(), mm)))));
     }
 
     /**
@@ -196,102 +175,71 @@ public final class Nudges {
         T by(T value, double delta);
     }
 
-    private static Nudge head(Move<Head> move) {
-        return (build, delta) -> {
-            Parts parts = Require.given("build", build).parts();
-            return build.withParts(parts.withHead(move.by(parts.head(), delta)));
-        };
+    private static Nudge part(PartNudge nudge) {
+        return nudge;
     }
 
     private static Nudge bore(Move<DiameterProfile> move) {
-        return head((head, delta) ->
-                head.withBore(head.bore().withProfile(move.by(head.bore().profile(), delta))));
-    }
-
-    private static Nudge shaft(Move<Shaft> move) {
-        return (build, delta) -> {
-            Parts parts = Require.given("build", build).parts();
-            return build.withParts(parts.withShaft(move.by(parts.shaft(), delta)));
-        };
+        return part((club, delta) -> club.bore = club.bore.withProfile(move.by(club.bore.profile(), delta)));
     }
 
     private static Nudge sole(Move<SoleShape> move) {
-        return head((head, delta) -> head.geometry()
+        return part((club, delta) -> club.geometry
                 .sole()
                 .known()
-                .map(sole -> head.withGeometry(head.geometry().withSole(Reading.measured(move.by(sole, delta)))))
-                .orElse(head));
+                .map(sole -> move.by(sole, delta))
+                .ifPresent(moved -> club.geometry = club.geometry.withSole(Reading.measured(moved))));
     }
 
     private static Nudge timed(Move<ShaftFlex.Timed> move) {
-        return shaft((shaft, delta) -> shaft.flex()
+        return part((club, delta) -> club.flex
                 .known()
-                .map(flex -> shaft.withFlex(Reading.measured(flex.withMeasured(flex.measured().stream()
+                .map(flex -> flex.withMeasured(flex.measured().stream()
                         .map(timed -> move.by(timed, delta))
-                        .toList()))))
-                .orElse(shaft));
-    }
-
-    private static Nudge grip(Move<Grip> move) {
-        return (build, delta) -> {
-            Parts parts = Require.given("build", build).parts();
-            return build.withParts(parts.withGrip(move.by(parts.grip(), delta)));
-        };
+                        .toList()))
+                .ifPresent(moved -> club.flex = Reading.measured(moved)));
     }
 
     private static Nudge tip(Predicate<Station> which) {
-        return shaft((shaft, mm) -> {
-            DiameterProfile outside = shaft.section().outside();
+        return part((club, mm) -> {
             Length by = mm(mm);
-            List<Station> moved =
-                    each(outside.stations(), station -> which.test(station) ? station.widenedBy(by) : station);
-            return shaft.withSection(shaft.section().withOutside(outside.withStations(moved)));
+            club.outside = club.outside.withStations(
+                    each(club.outside.stations(), station -> which.test(station) ? station.widenedBy(by) : station));
         });
     }
 
-    private static Head centre(Head head, double mm) {
-        HeadCentre centre = head.mass().centre().known().orElseGet(() -> HeadCentreRule.of(head));
-        HeadCentre moved = centre.withAlong(centre.along().plus(mm(mm)));
-        return head.withMass(head.mass().withCentre(Reading.measured(moved)));
+    private static void centre(Draft club, double mm) {
+        HeadCentre centre = club.headMass.centre().known().orElseGet(() -> HeadCentreRule.of(club.head()));
+        HeadCentre moved = centre.withAlong(moved(centre.along(), mm));
+        club.headMass = club.headMass.withCentre(Reading.measured(moved));
     }
 
-    private static Build depth(Build build, double mm) {
-        Head head = Require.given("build", build).parts().head();
-        Bore bore = head.bore();
-        DiameterProfile profile = bore.profile();
-        Station[] moved = profile.stations().toArray(Station[]::new);
-        int last = moved.length - 1;
-        boolean readAtBottom = profile.to().equals(moved[last].at());
-        Length bottom = profile.to().plus(mm(mm));
-        if (readAtBottom) {
-            bottom = between(profile.stations(), last, bottom);
-            moved[last] = moved[last].withAt(bottom);
+    private static void depth(Draft club, double mm) {
+        DiameterProfile profile = club.bore.profile();
+        Length before = profile.to();
+        Length bottom = moved(before, mm);
+        List<Station> stations = profile.stations();
+        int last = stations.size() - 1;
+        if (before.equals(stations.get(last).at())) {
+            bottom = between(stations, last, bottom);
+            stations = replaced(stations, last, stations.get(last).withAt(bottom));
         } else {
-            bottom = bottom.min(moved[last].at());
+            bottom = bottom.min(stations.get(last).at());
         }
-        Bore deeper = bore.withProfile(new DiameterProfile(List.of(moved), profile.from(), bottom));
-        Length by = bottom.minus(profile.to());
-        Parts parts = build.parts().withHead(head.withBore(deeper));
-        Work work = build.work();
-        Length seated = work.seat().insertion();
-        boolean onBottom = work.seat().stop() == Stop.BORE_BOTTOM;
-        Length insertion = onBottom ? seated.plus(by) : seated.min(deeper.depth());
-        return new Build(parts, work.withSeat(work.seat().withInsertion(insertion)));
+        club.bore = club.bore.withProfile(new DiameterProfile(stations, profile.from(), bottom));
+        Length seated = club.seat.insertion();
+        club.seat = club.seat.withInsertion(
+                club.seat.stop() == Stop.BORE_BOTTOM ? seated.plus(bottom.minus(before)) : seated.min(bottom));
     }
 
-    private static Build rawLength(Build build, double mm) {
-        Shaft shaft = Require.given("build", build).parts().shaft();
+    private static void rawLength(Draft club, double mm) {
         Length by = mm(mm);
-        Length length = shaft.length().plus(by);
-        Shaft moved = new Shaft(
-                shaft.label(),
-                shaft.blank(),
-                length,
-                reaching(shaft.mass(), length),
-                shaft.section().withOutside(reaching(shaft.section().outside(), shaft.length(), length)),
-                reaching(shaft.flex(), length));
-        Parts parts = build.parts().withShaft(moved);
-        return new Build(parts, build.work().withButtTrim(buttTaking(build.work(), by)));
+        Length before = club.length;
+        club.length = before.plus(by);
+        club.shaftMass = reaching(club.shaftMass, club.length);
+        club.outside = reaching(club.outside, before, club.length);
+        club.flex = reaching(club.flex, club.length);
+        club.buttTrim = buttTaking(club, by);
     }
 
     /** What is known of the mass along a shaft must reach its end: the last knot goes along when it has to. */
@@ -338,8 +286,8 @@ public final class Nudges {
     }
 
     /** The butt trim when it takes up a change in what stands above the mark; a butt that is not cut takes up none. */
-    private static Length buttTaking(Work work, Length change) {
-        Length butt = work.buttTrim();
+    private static Length buttTaking(Draft club, Length change) {
+        Length butt = club.buttTrim;
         return butt.equals(Length.ZERO) ? butt : atLeastZero(butt.plus(change));
     }
 
@@ -347,21 +295,27 @@ public final class Nudges {
         if (station < 0 || station >= profile.stations().size()) {
             return profile;
         }
-        Station[] moved = profile.stations().toArray(Station[]::new);
-        moved[station] = move.apply(moved[station]);
-        return profile.withStations(List.of(moved));
+        List<Station> stations = profile.stations();
+        return profile.withStations(replaced(stations, station, move.apply(stations.get(station))));
+    }
+
+    private static List<Station> replaced(List<Station> stations, int which, Station by) {
+        Station[] moved = stations.toArray(Station[]::new);
+        moved[which] = by;
+        return List.of(moved);
     }
 
     /** A place that stays strictly between its neighbours', where it was so. */
     private static Length between(List<Station> stations, int station, Length place) {
-        Length one = Length.ofNanometres(1);
-        Length at = stations.get(station).at();
-        Length least =
-                station == 0 ? place : at.min(stations.get(station - 1).at().plus(one));
-        Length most = station == stations.size() - 1
-                ? place.max(least)
-                : at.max(stations.get(station + 1).at().minus(one));
-        return place.max(least).min(most);
+        long at = stations.get(station).at().nanometres();
+        long moved = place.nanometres();
+        if (station > 0) {
+            moved = Math.max(moved, Math.min(at, stations.get(station - 1).at().nanometres() + 1));
+        }
+        if (station < stations.size() - 1) {
+            moved = Math.min(moved, Math.max(at, stations.get(station + 1).at().nanometres() - 1));
+        }
+        return Length.ofNanometres(moved);
     }
 
     private static ThicknessProfile thicker(ThicknessProfile profile, double mm) {
@@ -386,8 +340,12 @@ public final class Nudges {
     }
 
     private static Length mm(double delta) {
-        Require.that(Math.abs(delta) <= FARTHEST, "delta", "must be from -10000 to 10000 mm", delta);
-        return Length.ofMillimetres(delta);
+        return moved(Length.ZERO, delta);
+    }
+
+    private static Length moved(Length length, double mm) {
+        Require.that(Math.abs(mm) <= FARTHEST, "delta", "must be from -10000 to 10000 mm", mm);
+        return Length.ofNanometres(length.nanometres() + Math.round(mm * NANOMETRES));
     }
 
     private static Mass grams(double delta) {

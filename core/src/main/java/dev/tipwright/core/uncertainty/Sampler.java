@@ -50,17 +50,34 @@ final class Sampler {
         }
     }
 
-    /** Fills {@code x} with the values of one trial; {@code scratch} is of the same length. */
-    void draw(long trial, double[] x, double[] scratch) {
-        long first = trial * stride;
-        for (int i = 0; i < x.length; i++) {
-            x[i] = deviate(inputs.at(i), first + offset[i]);
+    /**
+     * Fills each row of {@code x} with the values of one trial. One input is drawn for all the trials before the next is: then no
+     * number waits for the one before it.
+     *
+     * @param firstTrial the trial that the first row is for
+     * @param rows how many rows to fill
+     * @param x a row for each trial
+     * @param scratch as long as a row
+     */
+    void draw(long firstTrial, int rows, double[][] x, double[] scratch) {
+        for (int i = 0; i < offset.length; i++) {
+            Input input = inputs.at(i);
+            long first = firstTrial * stride + offset[i];
+            for (int row = 0; row < rows; row++) {
+                x[row][i] = deviate(input, first + (long) row * stride);
+            }
         }
-        for (CorrelatedGroup group : tied) {
-            group.mix(x, scratch);
+        for (int row = 0; row < rows; row++) {
+            for (CorrelatedGroup group : tied) {
+                group.mix(x[row], scratch);
+            }
         }
-        for (int i = 0; i < x.length; i++) {
-            x[i] = inputs.at(i).estimate() + inputs.at(i).standardUncertainty() * x[i];
+        for (int i = 0; i < offset.length; i++) {
+            double estimate = inputs.at(i).estimate();
+            double uncertainty = inputs.at(i).standardUncertainty();
+            for (int row = 0; row < rows; row++) {
+                x[row][i] = estimate + uncertainty * x[row][i];
+            }
         }
     }
 

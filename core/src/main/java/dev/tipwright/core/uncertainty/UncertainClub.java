@@ -108,13 +108,13 @@ public final class UncertainClub {
     }
 
     private Build moved(double[] deltas) {
-        Build moved = build;
+        Draft draft = new Draft(build);
         for (int i = 0; i < nudges.length; i++) {
             if (deltas[i] != 0) {
-                moved = nudges[i].by(moved, deltas[i]);
+                draft.move(nudges[i], deltas[i]);
             }
         }
-        return moved;
+        return draft.build();
     }
 
     /** The index of the only error that is not zero; -1 where there is none or more than one. */

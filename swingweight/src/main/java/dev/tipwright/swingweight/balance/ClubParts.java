@@ -9,6 +9,7 @@ import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.Place;
+import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
@@ -71,8 +72,9 @@ final class ClubParts {
     }
 
     private void shaft() {
-        Length from = build.work().tipTrim();
-        Rod rod = Rod.of(build.parts().shaft(), from, from.plus(build.cutLength()));
+        Shaft shaft = build.parts().shaft();
+        Length to = shaft.length().minus(build.work().buttTrim());
+        Rod rod = Rod.of(shaft, build.work().tipTrim(), to);
         upFromTip("shaft", Mass.ofGrams(rod.mass()), rod.first(), rod.second());
     }
 
