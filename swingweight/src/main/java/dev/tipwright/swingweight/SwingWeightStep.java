@@ -14,12 +14,14 @@ import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.WorkStep;
+import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.swingweight.aim.MassForTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
 import dev.tipwright.swingweight.balance.Balance;
+import dev.tipwright.swingweight.balance.BalancePart;
 import dev.tipwright.swingweight.scale.SwingWeight;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,8 +76,8 @@ public final class SwingWeightStep implements WorkStep {
         List<Finding> findings = new ArrayList<>();
         Optional<SwingWeightTarget> target = targets.target(build.label());
         Balance before = Balance.of(build);
-        SwingWeight reads =
-                targets.scale().read(before.momentAbout(targets.scale().fulcrum()));
+        FirstMoment moment = before.momentAbout(targets.scale().fulcrum());
+        SwingWeight reads = targets.scale().read(moment);
         Optional<TipWeight> chosen = Optional.empty();
         Optional<Mass> exact = Optional.empty();
         if (target.isEmpty()) {
@@ -83,7 +85,7 @@ public final class SwingWeightStep implements WorkStep {
         } else {
             SwingWeight wanted = target.get().wanted();
             exact = MassForTarget.at(before, targets.scale(), wanted, weightFromTop(build));
-            chosen = towards(build, target.get(), reads, exact, findings);
+            chosen = towards(build, target.get(), moment, exact, findings);
         }
         Build after =
                 chosen.map(weight -> build.withWork(build.work().plus(weight))).orElse(build);
@@ -91,7 +93,7 @@ public final class SwingWeightStep implements WorkStep {
         ClubBalance report = new ClubBalance(
                 targets.scale(),
                 before,
-                chosen.isEmpty() ? before : Balance.of(after),
+                chosen.map(weight -> before.plus(part(build, weight))).orElse(before),
                 target,
                 exact,
                 chosen,
@@ -100,7 +102,8 @@ public final class SwingWeightStep implements WorkStep {
     }
 
     private Optional<TipWeight> towards(
-            Build build, SwingWeightTarget target, SwingWeight reads, Optional<Mass> exact, List<Finding> findings) {
+            Build build, SwingWeightTarget target, FirstMoment moment, Optional<Mass> exact, List<Finding> findings) {
+        SwingWeight reads = targets.scale().read(moment);
         double over = reads.over(target.wanted());
         Term off = Term.number("off", "points off", Math.abs(over));
         if (target.metBy(reads)) {
@@ -130,19 +133,24 @@ public final class SwingWeightStep implements WorkStep {
             return Optional.empty();
         }
         Optional<TipWeight> nearest =
-                MassForTarget.fromStock(build, targets.scale(), target.wanted(), usable(build, findings));
+                MassForTarget.fromStock(build, moment, targets.scale(), target.wanted(), usable(build, findings));
         if (nearest.isEmpty()) {
             findings.add(Finding.caution(SwingWeightCode.NOTHING_IN_STOCK, off, mass));
             return nearest;
         }
-        Balance with = Balance.of(build.withWork(build.work().plus(nearest.get())));
-        SwingWeight then = targets.scale().read(with.momentAbout(targets.scale().fulcrum()));
+        FirstMoment more = part(build, nearest.get()).about(targets.scale().fulcrum());
+        SwingWeight then = targets.scale().read(moment.plus(more));
         Term chosen = Term.of("chosen", "chosen", nearest.get().mass());
         findings.add(
                 target.metBy(then)
                         ? Finding.note(SwingWeightCode.WEIGHT_CHOSEN, off, mass, chosen, reads(then))
                         : Finding.caution(SwingWeightCode.STOCK_NOT_ENOUGH, off, mass, chosen, reads(then)));
         return nearest;
+    }
+
+    /** A weight without a flange leaves everything else where it is. */
+    private static BalancePart part(Build build, TipWeight weight) {
+        return BalancePart.at(weight.label(), weight.mass(), MassForTarget.fromTop(build, weight));
     }
 
     private Term reads(SwingWeight reading) {

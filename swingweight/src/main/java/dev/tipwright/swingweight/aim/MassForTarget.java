@@ -2,7 +2,6 @@ package dev.tipwright.swingweight.aim;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.part.Place;
 import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Length;
@@ -78,22 +77,39 @@ public final class MassForTarget {
             Build build, SwingWeightScale scale, SwingWeight wanted, List<TipWeight> stock) {
         Require.given("build", build);
         Require.given("scale", scale);
+        return fromStock(build, Balance.momentAbout(build, scale.fulcrum()), scale, wanted, stock);
+    }
+
+    /**
+     * The same where the moment of the club is known already.
+     *
+     * @param build the club, without a tip weight
+     * @param without its moment about the fulcrum of the scale
+     * @param scale the scale
+     * @param wanted what it is to read
+     * @param stock the weights there are
+     * @return the nearest; empty if none is nearer than no weight at all
+     */
+    public static Optional<TipWeight> fromStock(
+            Build build, FirstMoment without, SwingWeightScale scale, SwingWeight wanted, List<TipWeight> stock) {
+        Require.given("build", build);
+        Require.given("without", without);
+        Require.given("scale", scale);
         Require.given("wanted", wanted);
         List<TipWeight> weights = Require.list("stock", stock);
-        Balance without = Balance.of(build);
-        double off = off(scale, wanted, without.momentAbout(scale.fulcrum()));
+        Length tip = build.tipFromTop();
+        double off = off(scale, wanted, without);
         return weights.stream()
-                .filter(weight -> offWith(build, without, scale, wanted, weight) < off)
-                .min(Comparator.comparingDouble((TipWeight weight) -> offWith(build, without, scale, wanted, weight))
+                .filter(weight -> offWith(weight, tip, without, scale, wanted) < off)
+                .min(Comparator.comparingDouble((TipWeight weight) -> offWith(weight, tip, without, scale, wanted))
                         .thenComparing(TipWeight::mass)
                         .thenComparing(TipWeight::label));
     }
 
     private static double offWith(
-            Build build, Balance without, SwingWeightScale scale, SwingWeight wanted, TipWeight weight) {
-        BalancePart part = BalancePart.at(weight.label(), weight.mass(), fromTop(build, weight));
-        FirstMoment moment = without.momentAbout(scale.fulcrum()).plus(part.about(scale.fulcrum()));
-        return off(scale, wanted, moment);
+            TipWeight weight, Length tip, FirstMoment without, SwingWeightScale scale, SwingWeight wanted) {
+        Length arm = fromTop(tip, weight).minus(scale.fulcrum());
+        return off(scale, wanted, without.plus(weight.mass().at(arm)));
     }
 
     /** Billionths of a point, whole, so that rounding does not decide between equals. */
@@ -110,8 +126,10 @@ public final class MassForTarget {
      */
     public static Length fromTop(Build build, TipWeight weight) {
         Require.given("build", build);
-        Require.given("weight", weight);
-        Place place = weight.place();
-        return build.tipFromTop().minus(place.offset());
+        return fromTop(build.tipFromTop(), Require.given("weight", weight));
+    }
+
+    private static Length fromTop(Length tip, TipWeight weight) {
+        return tip.minus(weight.place().offset());
     }
 }
