@@ -20,6 +20,8 @@ import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.rules.RulesCode;
 import dev.tipwright.core.trim.TrimCode;
+import dev.tipwright.core.uncertainty.Budget;
+import dev.tipwright.examples.read.Job;
 import dev.tipwright.examples.read.JobFolder;
 import dev.tipwright.fitcheck.FitCode;
 import dev.tipwright.swingweight.ClubBalance;
@@ -206,6 +208,37 @@ class FindingsTest {
         JobPlan plan = timed("M1,20 N m2,60 N m2,300 /min,5 in,200 g", "M1,,,400 /min,5 in,100 g")
                 .plan();
         assertThat(only(plan.club("6"), FlexCode.SHAPE_OFF).severity()).isEqualTo(Severity.CAUTION);
+    }
+
+    /**
+     * The stiffness is scaled by the square of what was timed, and a frequency goes with its root: the club is off by the same part as
+     * the timing, 1 in 300.
+     */
+    @Test
+    void aTimingIsAsSureAsTheTimer() throws IOException {
+        timed("M1,20 N m2,60 N m2,300 /min,5 in,200 g")
+                .edited(
+                        "instruments.csv",
+                        text -> text + "timer,frequency,1 /min\nprotractor,lie,.5 deg\ntape,clamp,.02 in\n");
+        Job job = JobFolder.read(temp).job().orElseThrow();
+        ClubPlan six = MainJob.plan(job).club("6");
+        ClubFrequency club = six.report(ClubFrequency.class);
+        Budget budget = club.measures()
+                .get(0)
+                .budget(six.after(), job.bench().orElseThrow())
+                .orElseThrow();
+        // A step of an eighth of a cycle, in a frequency good to 1e-9 of itself.
+        assertThat(contribution(budget, "timed frequency"))
+                .isCloseTo(club.frequency().perMinute() / 300, within(1e-5));
+        assertThat(contribution(budget, "lie")).isZero();
+        assertThat(contribution(budget, "timed clamp")).isPositive();
+    }
+
+    private static double contribution(Budget budget, String input) {
+        return budget.contributions().stream()
+                .filter(one -> one.input().name().equals(input))
+                .mapToDouble(one -> Math.abs(one.uncertainty()))
+                .sum();
     }
 
     @ParameterizedTest

@@ -11,17 +11,22 @@ import java.util.Optional;
 /** What the words of the column "measures" mean for the uncertainty of a club. */
 final class Bench {
 
-    private static final Map<String, List<BenchInput>> USES = Map.of(
-            "bore diameter", List.of(BenchInput.BORE_DIAMETER),
-            "how far a pin goes in", List.of(BenchInput.BORE_DEPTH),
-            "tip diameter", List.of(BenchInput.TIP_DIAMETER, BenchInput.FINISHED_TIP),
-            "finish", List.of(BenchInput.FINISH),
-            "wall", List.of(BenchInput.WALL),
-            "length", List.of(BenchInput.RAW_LENGTH, BenchInput.CUTS),
-            "mouth to ground", List.of(BenchInput.MOUTH_TO_GROUND),
-            "mass", List.of(BenchInput.MASS),
-            "balance point of a shaft", List.of(BenchInput.BALANCE_POINT),
-            "centre of mass of a head", List.of(BenchInput.HEAD_CENTRE));
+    private static final Map<String, List<BenchInput>> USES = Map.ofEntries(
+            Map.entry("bore diameter", List.of(BenchInput.BORE_DIAMETER)),
+            Map.entry("how far a pin goes in", List.of(BenchInput.BORE_DEPTH)),
+            Map.entry("tip diameter", List.of(BenchInput.TIP_DIAMETER, BenchInput.FINISHED_TIP)),
+            Map.entry("finish", List.of(BenchInput.FINISH)),
+            Map.entry("wall", List.of(BenchInput.WALL)),
+            Map.entry("length", List.of(BenchInput.RAW_LENGTH, BenchInput.CUTS)),
+            Map.entry("mouth to ground", List.of(BenchInput.MOUTH_TO_GROUND)),
+            Map.entry("lie", List.of(BenchInput.LIE)),
+            Map.entry("hosel outside", List.of(BenchInput.HOSEL_OUTSIDE)),
+            Map.entry("sole", List.of(BenchInput.SOLE)),
+            Map.entry("mass", List.of(BenchInput.MASS)),
+            Map.entry("balance point of a shaft", List.of(BenchInput.BALANCE_POINT)),
+            Map.entry("centre of mass of a head", List.of(BenchInput.HEAD_CENTRE)),
+            Map.entry("frequency", List.of(BenchInput.TIMED_FREQUENCY)),
+            Map.entry("clamp", List.of(BenchInput.TIMED_CLAMP)));
 
     private Bench() {}
 
@@ -63,24 +68,13 @@ final class Bench {
         return uses;
     }
 
-    /** The unit of an instrument as the library counts. */
-    static String unit(Instrument instrument) {
-        return instrument instanceof Instrument.OfMass ? "g" : "mm";
-    }
-
     /** Whether the uncertainty is one that the library takes. */
     static boolean sensible(Instrument instrument) {
-        return uncertainty(instrument) == 0 || uncertainty(instrument) >= Tool.LEAST;
-    }
-
-    private static double uncertainty(Instrument instrument) {
-        return instrument instanceof Instrument.OfMass scale
-                ? scale.uncertainty().grams()
-                : ((Instrument.OfLength) instrument).uncertainty().millimetres();
+        return instrument.uncertainty() == 0 || instrument.uncertainty() >= Tool.LEAST;
     }
 
     private static dev.tipwright.core.uncertainty.Instrument supplied(Instrument instrument) {
         return dev.tipwright.core.uncertainty.Instrument.ofStandard(
-                instrument.label(), unit(instrument), uncertainty(instrument), 0);
+                instrument.label(), instrument.unit(), instrument.uncertainty(), 0);
     }
 }

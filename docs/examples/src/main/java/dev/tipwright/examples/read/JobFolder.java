@@ -29,6 +29,8 @@ import java.util.Set;
  */
 public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem> warnings) {
 
+    private static final String UNCERTAINTY = "standard uncertainty";
+
     private static final Comparator<Problem> FROM_TOP_TO_BOTTOM =
             Comparator.comparing(JobFolder::place).thenComparing(Problem::line);
 
@@ -141,19 +143,28 @@ public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem>
     private static void uses(Row row, Instrument instrument, Set<BenchInput> taken) {
         row.require(Bench.unknown(instrument.measures()).isEmpty(), "measures", "of " + Bench.known());
         for (BenchInput use : Bench.uses(instrument)) {
-            row.require(use.unit().equals(Bench.unit(instrument)), "standard uncertainty", "one in " + use.unit());
+            row.require(use.unit().equals(instrument.unit()), UNCERTAINTY, "one in " + use.unit());
             row.require(taken.add(use), "measures", "each thing measured with one instrument");
         }
-        row.require(Bench.sensible(instrument), "standard uncertainty", "0, or at least 0.0001 mm or 0.0001 g");
+        row.require(Bench.sensible(instrument), UNCERTAINTY, "0, or at least 0.0001 " + instrument.unit());
     }
 
-    /** A scale is told by the unit of its uncertainty. */
+    /** Ruler, scale, protractor and timer are told apart by the unit of their uncertainty. */
     private static Optional<Instrument> instrument(Row row, String label, String measures) {
-        if (row.holds("standard uncertainty", Limits.MASS_UNCERTAINTY)) {
-            Mass uncertainty = row.read("standard uncertainty", Limits.MASS_UNCERTAINTY);
-            return row.make(() -> new Instrument.OfMass(label, measures, uncertainty));
+        if (row.holds(UNCERTAINTY, Limits.MASS_UNCERTAINTY)) {
+            double grams = row.read(UNCERTAINTY, Limits.MASS_UNCERTAINTY).grams();
+            return row.make(() -> new Instrument(label, measures, grams, "g"));
         }
-        Length uncertainty = row.read("standard uncertainty", Limits.LENGTH_UNCERTAINTY);
-        return row.make(() -> new Instrument.OfLength(label, measures, uncertainty));
+        if (row.holds(UNCERTAINTY, Limits.ANGLE_UNCERTAINTY)) {
+            double degrees = row.read(UNCERTAINTY, Limits.ANGLE_UNCERTAINTY).degrees();
+            return row.make(() -> new Instrument(label, measures, degrees, "deg"));
+        }
+        if (row.holds(UNCERTAINTY, Limits.FREQUENCY_UNCERTAINTY)) {
+            double perMinute =
+                    row.read(UNCERTAINTY, Limits.FREQUENCY_UNCERTAINTY).perMinute();
+            return row.make(() -> new Instrument(label, measures, perMinute, "/min"));
+        }
+        double millimetres = row.read(UNCERTAINTY, Limits.LENGTH_UNCERTAINTY).millimetres();
+        return row.make(() -> new Instrument(label, measures, millimetres, "mm"));
     }
 }

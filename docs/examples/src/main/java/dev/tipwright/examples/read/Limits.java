@@ -121,6 +121,11 @@ final class Limits {
     static final Limit<Mass> MASS_UNCERTAINTY =
             mass("0 g", "0.001 g", "1 g", "20 g", "standard uncertainty of a reading");
 
+    static final Limit<Angle> ANGLE_UNCERTAINTY =
+            angle("0 deg", "0.01 deg", "2 deg", "10 deg", "standard uncertainty of a reading");
+    static final Limit<Frequency> FREQUENCY_UNCERTAINTY = new Limit<>(
+            FREQUENCY_KIND, "0 /min", "0.05 /min", "5 /min", "50 /min", "standard uncertainty of a reading");
+
     private static final Pattern LAYERS = Pattern.compile("([0-9]{1,2}) layers?");
     private static final Pattern POINTS = Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,6})?|\\.[0-9]{1,6}) points?");
 

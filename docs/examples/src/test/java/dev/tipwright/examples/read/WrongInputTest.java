@@ -510,7 +510,17 @@ class WrongInputTest {
                         INSTRUMENTS,
                         ",.05 in",
                         ",.05 deg",
-                        "instruments.csv, line 7, standard uncertainty: found \".05 deg\", expected a length with its unit, such as 2 1/4 in"),
+                        "instruments.csv, line 7, standard uncertainty: found \".05 deg\", expected one in mm"),
+                Wrong.text(
+                        INSTRUMENTS,
+                        ",.05 in",
+                        ",1 /min",
+                        "instruments.csv, line 7, standard uncertainty: found \"1 /min\", expected one in mm"),
+                Wrong.text(
+                        INSTRUMENTS,
+                        ",.05 in",
+                        ",.05 N m2",
+                        "instruments.csv, line 7, standard uncertainty: found \".05 N m2\", expected a length with its unit, such as 2 1/4 in"),
                 Wrong.practice(
                         scenario -> scenario.edited(HEADS, before -> before.replace("2.15 in", "\"2,15 in\"")),
                         "heads.csv, line 3, centre of mass from mouth: found \"2,15 in\", expected a length with its unit, such as 2 1/4 in; decimals have a point"));
