@@ -57,12 +57,14 @@ public final class Require {
      */
     public static <T> List<T> list(String name, List<? extends T> list) {
         given(name, list);
-        for (int i = 0; i < list.size(); i++) {
-            if (list.get(i) == null) {
-                throw new NullPointerException(name + " must not hold null, but element " + i + " is");
-            }
+        try {
+            return List.copyOf(list);
+        } catch (NullPointerException hole) {
+            int first = new ArrayList<Object>(list).indexOf(null);
+            throw first < 0
+                    ? hole
+                    : new NullPointerException(name + " must not hold null, but element " + first + " is");
         }
-        return List.copyOf(list);
     }
 
     /**

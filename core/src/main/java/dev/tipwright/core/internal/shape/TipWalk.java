@@ -53,10 +53,14 @@ final class TipWalk {
         return new TipStock(finishOff.solid(), structureOff.solid());
     }
 
-    /** Takes the span in up to three pieces, parted where the finished shape crosses a surface. */
+    /** Takes the span as a whole, or in up to three pieces, parted where the finished shape crosses a surface. */
     private void span() {
         double one = crossing(finished0 - bare0, finished1 - bare1);
         double other = crossing(finished0 - outside0, finished1 - outside1);
+        if (one == 1 && other == 1) {
+            piece(from, to - from, outside0, outside1, bare0, bare1, finished0, finished1);
+            return;
+        }
         double low = Math.min(one, other);
         double high = Math.max(one, other);
         piece(0, low);
@@ -69,19 +73,27 @@ final class TipWalk {
         return gap0 * gap1 < 0 ? gap0 / (gap0 - gap1) : 1;
     }
 
-    /** A piece in which the finished shape crosses nothing, from one part of the span to another. */
+    /** The piece from one part of the span to another. */
     private void piece(double start, double end) {
-        if (start == end) {
-            return;
+        if (start < end) {
+            piece(
+                    from + start * (to - from),
+                    (end - start) * (to - from),
+                    part(outside0, outside1, start),
+                    part(outside0, outside1, end),
+                    part(bare0, bare1, start),
+                    part(bare0, bare1, end),
+                    part(finished0, finished1, start),
+                    part(finished0, finished1, end));
         }
-        double z = from + start * (to - from);
-        double h = (end - start) * (to - from);
-        double o0 = part(outside0, outside1, start);
-        double o1 = part(outside0, outside1, end);
-        double b0 = part(bare0, bare1, start);
-        double b1 = part(bare0, bare1, end);
-        double f0 = part(finished0, finished1, start);
-        double f1 = part(finished0, finished1, end);
+    }
+
+    private static double part(double start, double end, double part) {
+        return part == 1 ? end : start + part * (end - start);
+    }
+
+    /** A piece of height {@code h} from {@code z} on, in which the finished shape {@code f} crosses nothing. */
+    private void piece(double z, double h, double o0, double o1, double b0, double b1, double f0, double f1) {
         if (f0 + f1 < b0 + b1) {
             finishOff.add(z, h, o0, o1, b0, b1);
             structureOff.add(z, h, b0, b1, f0, f1);
@@ -90,9 +102,5 @@ final class TipWalk {
         } else if (f0 + f1 < o0 + o1) {
             finishOff.add(z, h, o0, o1, f0, f1);
         }
-    }
-
-    private static double part(double start, double end, double part) {
-        return part == 1 ? end : start + part * (end - start);
     }
 }
