@@ -52,6 +52,9 @@ public final class TipFitStep implements WorkStep {
             return StepOutcome.notTaken(build, hindrance.get());
         }
         TipSection tip = TipSection.of(build);
+        if (!tip.leavesSome()) {
+            return StepOutcome.notTaken(build, Finding.stop(FitCode.FINISH_TOO_THICK));
+        }
         DiameterProfile stripped = tip.stripped();
         TipFit fit = TipFit.of(tip, stripped, bore, seat.insertion(), target.clearance());
         Work work = build.work()
@@ -60,7 +63,7 @@ public final class TipFitStep implements WorkStep {
         return StepOutcome.of(build.withWork(work), FitFindings.of(build, fit, stripped, target), fit);
     }
 
-    /** What keeps the step from being worked out at all. */
+    /** What keeps the step from being worked out at all, before anything is asked of the tip. */
     private Optional<Finding> hindrance(Build build, Length insertion) {
         Length outside = build.parts().shaft().section().outside().to();
         Length read = outside.minus(build.work().tipTrim()).max(Length.ZERO);
@@ -75,8 +78,6 @@ public final class TipFitStep implements WorkStep {
                     Term.fine("w", "wanted clearance", target.clearance()),
                     Term.fine("D", "narrowest bore", narrowest)));
         }
-        return TipSection.of(build).leastBare().nanometres() > 0
-                ? Optional.empty()
-                : Optional.of(Finding.stop(FitCode.FINISH_TOO_THICK));
+        return Optional.empty();
     }
 }

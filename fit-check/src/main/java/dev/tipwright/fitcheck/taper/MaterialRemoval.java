@@ -121,12 +121,15 @@ public record MaterialRemoval(
                 "clearance",
                 "must be less than the bore is wide over the insertion",
                 clearance);
-        Polyline widest = tip.outsideOver(length, Polyline.Diameter.GREATEST);
-        Polyline finished = widest.plus(finish, -2).min(room);
         Polyline outside = tip.outsideOver(length, Polyline.Diameter.MEAN);
         Polyline bare = outside.plus(finish, -2);
+        Polyline widest = tip.round() ? outside : tip.outsideOver(length, Polyline.Diameter.GREATEST);
+        Polyline finished = (tip.round() ? bare : widest.plus(finish, -2)).min(room);
         TipStock stock = TipStock.of(outside, finish, length, finished, length);
-        Optional<SectionLeft> left = tip.wall().known().map(wall -> SectionLeft.of(tip, wall, bare, finished, length));
+        Optional<SectionLeft> left = tip.wall()
+                .known()
+                .map(wall -> SectionLeft.of(
+                        Polyline.of(wall.thickness(), tip.trimmed(), length), outside, bare, finished, length));
         double stockAtEnd = widest.value(0) - finished.value(0);
         return new MaterialRemoval(
                 Rounded.stations(finished, finished),

@@ -1,15 +1,13 @@
 package dev.tipwright.fitcheck.taper;
 
 import dev.tipwright.core.internal.shape.Polyline;
-import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.quantity.Length;
 
 /** What is left of the tube when the tip is worked down, at the worst place and at the hosel mouth. */
 record SectionLeft(Length leastWall, Length leastWallAt, double leastStiffness, double stiffnessAtMouth) {
 
-    static SectionLeft of(TipSection tip, Wall wall, Polyline bare, Polyline finished, double length) {
-        Polyline outside = tip.outsideOver(length, Polyline.Diameter.MEAN);
-        Polyline inside = outside.plus(Polyline.of(wall.thickness(), tip.trimmed(), length), -2);
+    static SectionLeft of(Polyline wall, Polyline outside, Polyline bare, Polyline finished, double length) {
+        Polyline inside = outside.plus(wall, -2);
         Polyline worked = bare.min(finished);
         Polyline twiceWall = worked.plus(inside, -1);
         int thinnest = twiceWall.least();

@@ -8,6 +8,8 @@ import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.internal.Rounded;
 
@@ -20,6 +22,9 @@ import dev.tipwright.fitcheck.internal.Rounded;
  * @param trimmed how much was cut off below it: finish and wall are counted from the raw tip
  */
 public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> wall, Length trimmed) {
+
+    /** Far more than what is lost in working with doubles, mm. */
+    private static final double CLEAR = 0.001;
 
     /**
      * Checks the values.
@@ -96,12 +101,48 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
         Polyline finish = finishOver(length);
         Polyline least = outsideOver(length, Polyline.Diameter.LEAST).plus(finish, -2);
         checkFinish(Length.ofMillimetres(least.value(least.least())));
-        Polyline greatest = outsideOver(length, Polyline.Diameter.GREATEST).plus(finish, -2);
+        Polyline greatest = round()
+                ? least
+                : outsideOver(length, Polyline.Diameter.GREATEST).plus(finish, -2);
         return DiameterProfile.of(Rounded.stations(least, greatest));
     }
 
+    /**
+     * Whether some of the tip is left under its finish, wherever it was measured.
+     *
+     * @return whether {@link #leastBare()} is above zero
+     */
+    public boolean leavesSome() {
+        return clearlyLeavesSome() || leastBare().nanometres() > 0;
+    }
+
+    /** The narrowest reading and the thickest finish, wherever they are: a finish is mostly a hundredth of a tip. */
+    private boolean clearlyLeavesSome() {
+        double narrowest = Double.MAX_VALUE;
+        for (Station station : outside.stations()) {
+            narrowest = Math.min(narrowest, station.least().millimetres());
+        }
+        double thickest = 0;
+        for (ThicknessProfile.Knot knot : finish.thickness().knots()) {
+            thickest = Math.max(thickest, knot.thickness().millimetres());
+        }
+        return narrowest - 2 * thickest > CLEAR;
+    }
+
+    /** Whether every reading is round, so that least, mean and greatest diameter are one. */
+    boolean round() {
+        for (Station station : outside.stations()) {
+            if (!station.least().equals(station.greatest())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     void checkFinish() {
-        checkFinish(leastBare());
+        if (!clearlyLeavesSome()) {
+            checkFinish(leastBare());
+        }
     }
 
     private static void checkFinish(Length bare) {

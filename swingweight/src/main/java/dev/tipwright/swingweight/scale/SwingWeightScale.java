@@ -1,10 +1,10 @@
 package dev.tipwright.swingweight.scale;
 
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.internal.text.Decimals;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Torque;
+import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -116,13 +116,17 @@ public record SwingWeightScale(
      */
     public String designation(SwingWeight reading) {
         Require.given("reading", reading);
-        double tenths = Math.rint(reading.points() * 10);
+        long tenths = (long) Math.rint(reading.points() * 10);
         if (letters.isEmpty()) {
-            return Decimals.fixed(tenths / 10, 1);
+            return withTenth(tenths);
         }
-        double perLetter = 10.0 * pointsPerLetter;
-        int letter = (int) Math.max(0, Math.min(letters.length() - 1.0, Math.floor(tenths / perLetter)));
-        return letters.charAt(letter) + Decimals.fixed((tenths - letter * perLetter) / 10, 1);
+        long perLetter = 10L * pointsPerLetter;
+        int letter = (int) Math.max(0, Math.min(letters.length() - 1L, Math.floorDiv(tenths, perLetter)));
+        return letters.charAt(letter) + withTenth(tenths - letter * perLetter);
+    }
+
+    private static String withTenth(long tenths) {
+        return BigDecimal.valueOf(tenths, 1).toPlainString();
     }
 
     /**

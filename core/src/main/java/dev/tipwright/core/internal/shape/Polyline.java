@@ -185,8 +185,11 @@ public final class Polyline {
      * @return the value
      */
     public double after(double place) {
-        int next = firstBeyond(place);
-        return next == at.length ? value[next - 1] : inSegment(next, place);
+        return after(place, firstBeyond(place));
+    }
+
+    private double after(double place, int firstBeyond) {
+        return firstBeyond == at.length ? value[firstBeyond - 1] : inSegment(firstBeyond, place);
     }
 
     /**
@@ -196,8 +199,12 @@ public final class Polyline {
      * @return the value
      */
     public double before(double place) {
-        int here = firstAtOrBeyond(place);
-        return here == 0 || at[here] == place ? value[here] : inSegment(here, place);
+        return before(place, firstAtOrBeyond(place));
+    }
+
+    private double before(double place, int firstAtOrBeyond) {
+        boolean knot = firstAtOrBeyond == 0 || at[firstAtOrBeyond] == place;
+        return knot ? value[firstAtOrBeyond] : inSegment(firstAtOrBeyond, place);
     }
 
     /** The value at a place inside the segment that ends at a knot, or at one of its ends. */
@@ -263,11 +270,11 @@ public final class Polyline {
         double[] places = new double[inside + 2];
         double[] values = new double[inside + 2];
         places[0] = from;
-        values[0] = after(from);
+        values[0] = after(from, first);
         System.arraycopy(at, first, places, 1, inside);
         System.arraycopy(value, first, values, 1, inside);
         places[inside + 1] = to;
-        values[inside + 1] = before(to);
+        values[inside + 1] = before(to, last);
         return new Polyline(places, values);
     }
 
@@ -450,8 +457,9 @@ public final class Polyline {
      * @return the least
      */
     public double least(double from, double to) {
-        double least = Math.min(after(from), before(to));
-        for (int i = firstBeyond(from); i < at.length && at[i] < to; i++) {
+        int first = firstBeyond(from);
+        double least = Math.min(after(from, first), before(to));
+        for (int i = first; i < at.length && at[i] < to; i++) {
             least = Math.min(least, value[i]);
         }
         return least;
@@ -465,8 +473,9 @@ public final class Polyline {
      * @return the greatest
      */
     public double greatest(double from, double to) {
-        double greatest = Math.max(after(from), before(to));
-        for (int i = firstBeyond(from); i < at.length && at[i] < to; i++) {
+        int first = firstBeyond(from);
+        double greatest = Math.max(after(from, first), before(to));
+        for (int i = first; i < at.length && at[i] < to; i++) {
             greatest = Math.max(greatest, value[i]);
         }
         return greatest;
