@@ -96,6 +96,9 @@ class BenchTextTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Mass.parse("84,1 g"))
                 .withMessageContaining("\"12.5 g\", was \"84,1 g\" (write decimals with a point)");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Length.parse(",5 mm"))
+                .withMessageEndingWith("was \",5 mm\" (write decimals with a point)");
     }
 
     @ParameterizedTest

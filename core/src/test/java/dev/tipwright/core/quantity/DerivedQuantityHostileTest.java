@@ -91,6 +91,12 @@ class DerivedQuantityHostileTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> kind.parse().apply("1" + " ".repeat(80) + unit))
                 .withMessageContaining("at most 80 characters, was " + (81 + unit.length()));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> kind.parse().apply(",5 " + unit))
+                .withMessageContaining("write decimals with a point");
+        String fits = "1" + " ".repeat(79 - unit.length()) + unit;
+        assertThat(fits).hasSize(80);
+        assertThat(kind.parse().apply(fits)).isEqualTo(kind.of().apply(1));
         for (String bad : List.of("", " ", unit, "NaN " + unit, "Infinity " + unit, "1e5 " + unit, "\u0661 " + unit)) {
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> kind.parse().apply(bad))

@@ -3,10 +3,13 @@ package dev.tipwright.core.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.DoubleSupplier;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -67,6 +70,43 @@ class DerivedQuantityProperties {
             assertThatExceptionOfType(ArithmeticException.class)
                     .isThrownBy(actual::getAsDouble)
                     .withMessageContaining("range");
+        }
+    }
+
+    /** 6 and 2: sum 8, difference 4, twice 6 is 12, 6 over 2 is 3; minus twice none is none. */
+    @Example
+    void arithmeticAndOrderByHand() {
+        Kind.all().forEach(DerivedQuantityProperties::checkSixAndTwo);
+    }
+
+    private static <Q extends Comparable<Q>> void checkSixAndTwo(Kind<Q> kind) {
+        Q six = kind.of().apply(6);
+        Q two = kind.of().apply(2);
+        assertThat(kind.value().applyAsDouble(six)).as("%s", kind).isEqualTo(6);
+        assertThat(kind.plus().apply(six, two)).isEqualTo(kind.of().apply(8));
+        assertThat(kind.minus().apply(six, two)).isEqualTo(kind.of().apply(4));
+        assertThat(kind.scaledBy().apply(six, 2.0)).isEqualTo(kind.of().apply(12));
+        assertThat(kind.ratioTo().applyAsDouble(six, two)).isEqualTo(3);
+        assertThat(six)
+                .isGreaterThan(two)
+                .isNotEqualTo(two)
+                .isEqualTo(kind.parse().apply(six.toString()));
+        assertThat(two).isLessThan(six);
+        assertThat(kind.scaledBy().apply(kind.zero(), -2.0))
+                .as("minus no %s", kind)
+                .isEqualTo(kind.zero())
+                .hasToString(kind.zero().toString());
+    }
+
+    /** A hash that is the same for most values makes a list of every map that they are keys of. */
+    @Example
+    void hashesOfDifferentValuesDiffer() {
+        for (Kind<?> kind : Kind.all()) {
+            Set<Integer> hashes = new HashSet<>();
+            for (int number = 1; number <= 1000; number++) {
+                hashes.add(kind.of().apply(number).hashCode());
+            }
+            assertThat(hashes).as("%s", kind).hasSizeGreaterThan(500);
         }
     }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.LongSupplier;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -211,5 +213,32 @@ class ExactGridProperties {
         assertThat(Length.parse("15 in").scaledBy(2.6)).isEqualTo(Length.parse("39 in"));
         assertThat(Mass.parse("39 g").ratioTo(Mass.parse("15 g"))).isEqualTo(2.6);
         assertThat(Mass.parse("15 g").scaledBy(2.6)).isEqualTo(Mass.parse("39 g"));
+    }
+
+    /** A product that looks like a tie and is none: the double next to a tie, times the steps in a unit, rounds to the tie. */
+    @Example
+    void whatOnlyLooksLikeATieGoesWhereItLies() {
+        for (int steps = -2000; steps < 2000; steps++) {
+            for (double stepsPerUnit : new double[] {1e3, 1e6, 25_400, 25.4e6}) {
+                double tie = (steps + 0.5) / stepsPerUnit;
+                for (double value : new double[] {Math.nextDown(tie), tie, Math.nextUp(tie)}) {
+                    checkNearest(
+                            value, new BigDecimal(stepsPerUnit), () -> Checks.toGrid("value", value, stepsPerUnit));
+                }
+            }
+        }
+    }
+
+    /** A hash that is the same for most values makes a list of every map that they are keys of. */
+    @Example
+    void hashesOfDifferentValuesDiffer() {
+        Set<Integer> lengths = new HashSet<>();
+        Set<Integer> masses = new HashSet<>();
+        for (int steps = 1; steps <= 1000; steps++) {
+            lengths.add(Length.ofMicrometres(steps).hashCode());
+            masses.add(Mass.ofGrams(steps).hashCode());
+        }
+        assertThat(lengths).hasSizeGreaterThan(500);
+        assertThat(masses).hasSizeGreaterThan(500);
     }
 }

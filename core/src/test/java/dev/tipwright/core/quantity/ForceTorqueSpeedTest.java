@@ -27,4 +27,10 @@ class ForceTorqueSpeedTest {
         assertThat(Torque.parse("3 N m")).isEqualTo(Torque.ofNewtonMetres(3));
         assertThat(Speed.parse("100 mph")).isEqualTo(Speed.ofMilesPerHour(100));
     }
+
+    /** A kilogram square centimetre is 1000 g times 100 mm2. */
+    @Test
+    void aHundredThousandGramSquareMillimetresAreAKilogramSquareCentimetre() {
+        assertThat(Inertia.parse("300000 g mm2")).isEqualTo(Inertia.ofKilogramSquareCentimetres(3));
+    }
 }
