@@ -50,12 +50,11 @@ public record CuttingOrder(ClubSet set) {
         return turns;
     }
 
-    /** Any slip goes further than planned, so a club with the same trim is no way out. */
+    /** Any slip goes further than planned, so a club with the same trim, or the club itself, is no way out. */
     private CutTurn turn(Build build) {
         Length trim = build.work().tipTrim();
         List<String> others = possible(build, trim.plus(Length.ofNanometres(1))).stream()
                 .map(Build::label)
-                .filter(label -> !label.equals(build.label()))
                 .toList();
         return new CutTurn(build.label(), build.parts().shaft().label(), blank(build), trim, others);
     }
