@@ -165,6 +165,9 @@ class WithTest {
         Head head = Bench.head("7");
         return List.of(
                 new Pair(MID, LONG),
+                new Pair(
+                        new ShaftFlex.Timed(Frequency.ofPerMinute(300), len("5 in"), Mass.parse("200 g")),
+                        new ShaftFlex.Timed(Frequency.ofPerMinute(310), len("6 in"), Mass.parse("190 g"))),
                 new Pair(new ShaftModel("a", List.of(MID)), new ShaftModel("b", List.of(MID, LONG))),
                 new Pair(new Finish(THIN, STEEL), new Finish(THICK, BRASS)),
                 new Pair(new Wall(THIN, STEEL), new Wall(THICK, BRASS)),

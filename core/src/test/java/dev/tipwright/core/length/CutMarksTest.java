@@ -14,6 +14,7 @@ import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
+import dev.tipwright.core.uncertainty.Measure;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -104,5 +105,33 @@ class CutMarksTest {
         LengthPlan other = new LengthPlan(List.of(new LengthTarget("9", in("36"), LengthMeasure.ALONG_AXIS)));
         assertThat(codes(CutToLengthStep.to(other, KERF).take(seated("1/2")).findings()))
                 .containsExactly("NO_TARGET");
+    }
+
+    /** The shaft used up to its butt is a cut of nothing; 1 1/8 in are cap and height alone, and leave no shaft to mark. */
+    @Test
+    void aSheetNeedsShaftAndNoWaste() {
+        assertThat(report(cut("39 5/8", seated("1/2"))).sheet().buttTrim()).isEqualTo(Length.ZERO);
+        CutToLength none =
+                new CutToLength(in("1 1/8"), in("1/8"), in("1 1/4"), in("1 1/4"), in("1"), in("39"), in("1/2"), KERF);
+        assertThat(none.cutLength()).isEqualTo(Length.ZERO);
+        assertThat(instructions(none)).containsExactly("CUT_BUTT", "FIT_GRIP", "MEASURE_LENGTH");
+        assertThatThrownBy(none::sheet).hasMessage("target must be within reach of the shaft, was 28.575 mm");
+    }
+
+    /** 37 1/2 in, of which 36 3/8 in is shaft, 2 1/8 in off the butt; 1 in more of raw shaft is 1 in more off it. */
+    @Test
+    void whatItMeasuresIsWorkedOutAgainFromTheParts() {
+        StepOutcome outcome = cut("37 1/2", seated("1/2"));
+        Build longer = outcome.after()
+                .withParts(outcome.after()
+                        .parts()
+                        .withShaft(outcome.after().parts().shaft().withLength(in("40"))));
+        List<Measure> measures = report(outcome).measures();
+        assertThat(measures).extracting(Measure::symbol).containsExactly("L", "S", "U");
+        assertThat(measures)
+                .extracting(measure -> measure.value().applyAsDouble(outcome.after()))
+                .containsExactly(952.5, 923.925, 53.975);
+        assertThat(measures.get(2).value().applyAsDouble(longer)).isEqualTo(79.375);
+        assertThat(measures.get(1).value().applyAsDouble(longer)).isEqualTo(923.925);
     }
 }

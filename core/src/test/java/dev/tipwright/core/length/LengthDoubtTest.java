@@ -51,4 +51,12 @@ class LengthDoubtTest {
         assertThat(found("1.2 mm")).isEmpty();
         assertThat(found("-1 mm")).isEmpty();
     }
+
+    /** A shaft that is just long enough is so only within the uncertainty. */
+    @Test
+    void noButtTrimAtAllIsACaution() {
+        assertThat(found("0 mm"))
+                .extracting(found -> found.finding().code())
+                .containsExactly(LengthCode.BARELY_LONG_ENOUGH);
+    }
 }

@@ -60,6 +60,8 @@ class LengthPlanTest {
         assertThat(old.lengthenedBy(Length.ZERO)).isEqualTo(old);
         assertThatThrownBy(() -> old.lengthenedBy(Length.parse("38 in").negated()))
                 .hasMessageContaining("by must");
+        assertThatThrownBy(() -> old.lengthenedBy(Length.parse("37 1/4 in").negated()))
+                .hasMessageStartingWith("by must leave club 6 above zero and at most 3 m");
         assertThatThrownBy(() -> old.lengthenedBy(SampleClub.mm(3000))).hasMessageContaining("by must");
     }
 
@@ -137,6 +139,21 @@ class LengthPlanTest {
                 .hasMessageContaining("longest");
         LongestSet none = new LongestSet(List.of(target("6", "37 in"), target("7", "1 in")), SampleClub.mm(-100));
         assertThatThrownBy(none::plan).hasMessageContaining("step");
+    }
+
+    /** A step of 1 in: the second of 1 in and 5 in would be 0; of 2 in and 5 in it is 1 in. From 0 in on no set begins. */
+    @Test
+    void aSetThatLeavesAClubJustNoLengthIsNone() {
+        Length inch = Length.parse("1 in");
+        String message = "step must leave every club a length, was ";
+        LongestSet nothingLast = new LongestSet(List.of(target("6", "1 in"), target("7", "5 in")), inch);
+        assertThatThrownBy(nothingLast::plan).hasMessage(message + "25.4 mm");
+        LongestSet nothingFirst = new LongestSet(List.of(target("6", "5 in"), target("7", "1 in")), inch.negated());
+        assertThatThrownBy(nothingFirst::plan).hasMessage(message + "-25.4 mm");
+        LongestSet shortest = new LongestSet(List.of(target("6", "2 in"), target("7", "5 in")), inch);
+        assertThat(shortest.plan().targets())
+                .extracting(LengthTarget::length)
+                .containsExactly(Length.parse("2 in"), inch);
     }
 
     @Test

@@ -84,6 +84,7 @@ class HostilePartsTest {
                 bad(
                         "loft must be from -20.0 deg to 90.0 deg, was 91.0 deg",
                         () -> geometry.withLoft(Angle.ofDegrees(91))),
+                bad("lie must be above 0 and at most 90 deg, was 0.0 deg", () -> geometry.withLie(Angle.ofDegrees(0))),
                 bad(
                         "mouthToGround must be from 0.000001 mm to 500 mm, was 0 mm",
                         () -> geometry.withMouthToGround(ZERO)),
@@ -159,6 +160,9 @@ class HostilePartsTest {
                 bad(
                         "knots must be in order of their place, was 0 mm",
                         () -> new StiffnessShape.AtStations(List.of(low, high, low))),
+                bad(
+                        "knots must be at most two at one place, was three at 0 mm",
+                        () -> new StiffnessShape.AtStations(List.of(low, low, low, high))),
                 bad(
                         "knots must be at most two at one place, was three at 25.4 mm",
                         () -> new StiffnessShape.AtStations(List.of(low, high, high, high))),
@@ -237,5 +241,11 @@ class HostilePartsTest {
         assertThat(Hosel.of(INCH).metal()).isEqualTo(Reading.unknown("the head's maker"));
         assertThat(ShaftMass.of(GRAM, INCH).along()).isEqualTo(Reading.unknown("weigh the offcuts"));
         assertThat(Finish.NONE.thickness().at(INCH)).isEqualTo(ZERO);
+    }
+
+    @Test
+    void aShaftMayStandUpright() {
+        Angle upright = Angle.ofDegrees(90);
+        assertThat(HEAD.geometry().withLie(upright).lie()).isEqualTo(upright);
     }
 }
