@@ -116,6 +116,10 @@ class BuildProperties {
         assertThat(work.reach()).isEqualTo(len("30 mm"));
         assertThat(work.withStripped(len("40 mm")).reach()).isEqualTo(len("40 mm"));
         assertThat(work.withFinished(List.of()).reach()).isEqualTo(len("20 mm"));
+        // Two at one place are a step.
+        Station stepped = up.withAt(len("10 mm"));
+        assertThat(work.withFinished(List.of(end, stepped, stepped, up)).finished())
+                .hasSize(4);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> work.withFinished(List.of(up, end)))
                 .withMessage(

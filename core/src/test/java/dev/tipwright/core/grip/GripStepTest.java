@@ -12,11 +12,13 @@ import static org.assertj.core.api.Assertions.within;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.part.GripSize;
+import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Units;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Grips on a shaft 39 in long, .370 in thick up to 8 in and .600 in at the butt: .230 in in 31 in. */
@@ -105,5 +107,51 @@ class GripStepTest {
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("count");
         }
+        assertThat(new TapeLayers(100, in(".001"), Mass.ZERO).onDiameter()).isEqualTo(in(".200"));
+        assertThat(new TapeLayers(0, in(".001"), Mass.ofGrams(1)).total()).isEqualTo(Mass.ZERO);
+    }
+
+    /** .577 in of butt and two layers of .005 in all round fill a core of .597 in, and are .001 in short of one of .598 in. */
+    @Test
+    void aGripIsLooseAsSoonAsItsCoreIsWiderThanTheTape() {
+        Build build = trimmed(club("6", "M1", "mid"), "1", "3.1");
+        assertThat(GripStep.over(TWO).take(sized(build, ".597", "1.050")).findings())
+                .isEmpty();
+        StepOutcome loose = GripStep.over(TWO).take(sized(build, ".598", "1.050"));
+        assertThat(loose.findings()).hasSize(1);
+        assertThat(loose.findings().get(0).message(Units.INCH))
+                .startsWith("the butt with its tape, 0.597")
+                .contains("is 0.001", "smaller than the core of grip G: it would turn");
+    }
+
+    /** Cap 1/8, shaft 39 less 1 at the tip: with 27 5/8 off the butt the hosel is as far from the top as the grip is long. */
+    @Test
+    void aGripMayReachTheHoselAndNotPastIt() {
+        Build reaches = sized(trimmed(club("6", "M1", "mid"), "1", "27 5/8"), ".300", "1.050");
+        StepOutcome outcome = GripStep.over(TWO).take(reaches);
+        assertThat(outcome.findings()).isEmpty();
+        assertThat(((GripFit) outcome.reports().get(0)).bareBelow()).isEqualTo(Length.ZERO);
+        Build past = sized(trimmed(club("6", "M1", "mid"), "1", "27 41/64"), ".300", "1.050");
+        StepOutcome over = GripStep.over(TWO).take(past);
+        assertThat(over.findings().get(0).message(Units.INCH))
+                .startsWith("grip G reaches 0.016 in (1/64) past the hosel");
+    }
+
+    /** 10 1/2 in of grip with a cap of 1/8 in: its mouth is 10 3/8 in down from the butt. */
+    @Test
+    void saysWhatToDoWithAndWithoutTape() {
+        Build build = sized(trimmed(club("6", "M1", "mid"), "1", "3.1"), ".570", "1.050");
+        List<Operation> taped = GripFit.of(build, TWO).operations();
+        assertThat(taped)
+                .extracting(Operation::instruction)
+                .containsExactly(GripInstruction.CALIPER_BUTT, GripInstruction.WIND_TAPE, GripInstruction.SEAT_GRIP);
+        assertThat(taped.get(0).text(Units.INCH)).startsWith("Caliper the cut butt: about 0.577");
+        assertThat(taped.get(1).text(Units.INCH))
+                .startsWith("Tape in layers: 2, no further than 10.375 in (10 3/8) down from the butt");
+        assertThat(taped.get(2).text(Units.INCH))
+                .startsWith("The mouth of the grip seats 10.375 in (10 3/8) down from the butt");
+        assertThat(GripFit.of(build, TapeLayers.NONE).operations())
+                .extracting(Operation::instruction)
+                .containsExactly(GripInstruction.CALIPER_BUTT, GripInstruction.SEAT_GRIP);
     }
 }

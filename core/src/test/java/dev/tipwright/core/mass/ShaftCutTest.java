@@ -102,6 +102,19 @@ class ShaftCutTest {
         assertThat(ShaftCut.believable(of("200 mm", "20 g", "133.333334 mm"))).isFalse();
         assertThat(ShaftCut.believable(of("300 mm", "20 g", "100 mm"))).isTrue();
         assertThat(ShaftCut.believable(of("300 mm", "20 g", "99.999999 mm"))).isFalse();
+        assertThat(ShaftCut.believable(of("300 mm", "20 g", "200 mm"))).isTrue();
+    }
+
+    /**
+     * 12 g on 384 mm are 1/32 g/mm in the mean. Balanced a third of the way up it is a triangle: 1/16 at the tip and none at the
+     * butt, which is no density a shaft can have; balanced at two thirds it is that triangle turned round.
+     */
+    @Test
+    void aLineDensityThatGoesToZeroIsNone() {
+        assertThat(ShaftCut.lineDensity(of("384 mm", "12 g", "128 mm"))).isEmpty();
+        assertThat(ShaftCut.lineDensity(of("384 mm", "12 g", "256 mm"))).isEmpty();
+        assertThat(ShaftCut.lineDensity(of("384 mm", "12 g", "128.000001 mm"))).isPresent();
+        assertThat(ShaftCut.lineDensity(of("384 mm", "12 g", "255.999999 mm"))).isPresent();
     }
 
     /** Weighed: .06 g/mm for the first 100 mm, then rising to .1 at 200 mm: 6 g and 8 g. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import dev.tipwright.core.Bench;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
@@ -20,6 +21,9 @@ import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.trim.TipTrimStep;
 import dev.tipwright.core.trim.TrimChart;
+import dev.tipwright.core.uncertainty.BenchInput;
+import dev.tipwright.core.uncertainty.BenchUncertainty;
+import dev.tipwright.core.uncertainty.Instrument;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -135,6 +139,76 @@ class PlanTextTest {
                         IntStream.range(0, 7).mapToObj(i -> Bench.club("c" + i)).toList()));
         String text = PlanText.plain(plan, Units.INCH);
         assertThat(text).containsPattern("club +c0 +c1 +c2 +c3 +c4 +c5\n").containsPattern("club +c6\n");
+        assertThat(text.split("worst finding", -1)).hasSize(3);
+    }
+
+    @Test
+    void sixClubsFillOneTable() {
+        JobPlan plan = JobPlanner.of(build -> StepOutcome.of(build, List.of(), new Assuming(build)))
+                .plan(new ClubSet(
+                        IntStream.range(0, 6).mapToObj(i -> Bench.club("c" + i)).toList()));
+        assertThat(PlanText.plain(plan, Units.INCH).split("worst finding", -1)).hasSize(2);
+    }
+
+    /** Two tips can be cut in the wrong order, one cannot. Ten turns stay in line. */
+    @Test
+    void theOrderOfCuttingBeginsWithTwoTipsAndStaysInLine() {
+        assertThat(PlanText.plain(plan("5", "6"), Units.INCH)).contains("THE ORDER OF CUTTING TIPS");
+        assertThat(PlanText.plain(plan("5"), Units.INCH)).doesNotContain("THE ORDER OF CUTTING TIPS");
+        List<String> ten = IntStream.rangeClosed(1, 10).mapToObj(i -> "c" + i).toList();
+        JobPlan plan = JobPlanner.of(
+                        TipTrimStep.by(TrimChart.stepped("mid", ten, len("1/2 in"), len("1/4 in"), len("1 in")), KERF))
+                .plan(new ClubSet(ten.stream().map(Bench::club).toList()));
+        assertThat(PlanText.plain(plan, Units.INCH))
+                .contains("\n   9.  shaft sc9 (blank mid) for club c9", "\n  10.  shaft sc10 (blank mid) for club c10");
+    }
+
+    @Test
+    void theUnitsAskedForComeFirstAmongTheNumbers() {
+        assertThat(PlanText.plain(plan("5"), Units.INCH)).containsPattern("number +inches +metric\n");
+        assertThat(PlanText.plain(plan("5"), Units.METRIC)).containsPattern("number +metric +inches\n");
+    }
+
+    /** A length that nobody measures, with the symbol of one number of the cut and the meaning of another. */
+    private record NotMeasured() implements StepReport {
+        @Override
+        public Working working() {
+            return new Working("Not measured", List.of());
+        }
+
+        @Override
+        public List<Term> headline() {
+            return List.of(Term.of("S", "same symbol", len("7 mm")), Term.of("m", "butt trim", len("8 mm")));
+        }
+    }
+
+    /**
+     * The raw length read to 0.5 mm, the mouth over the ground to 0.2 mm. The cut length rests on the mouth alone, so twice 0.2 is
+     * 0.4 mm; the butt trim on both, 2 sqrt(0.25 + 0.04) = 1.08 mm, most of it from the raw length.
+     */
+    @Test
+    void aBenchSaysHowSureTheNumbersAre() {
+        BenchUncertainty bench = BenchUncertainty.of(
+                BenchUncertainty.Tool.of(Instrument.ofStandard("tape", "mm", 0.5, 0), BenchInput.RAW_LENGTH),
+                BenchUncertainty.Tool.of(Instrument.ofStandard("rule", "mm", 0.2, 0), BenchInput.MOUTH_TO_GROUND));
+        Build club = Bench.club("6");
+        Build seated = club.withWork(
+                club.work().withSeat(Seat.onBottomOf(club.parts().head().bore())));
+        LengthPlan lengths = new LengthPlan(List.of(new LengthTarget("6", len("37 1/2 in"), LengthMeasure.ALONG_AXIS)));
+        JobPlan plan = JobPlanner.of(
+                        CutToLengthStep.to(lengths, KERF), build -> StepOutcome.of(build, List.of(), new NotMeasured()))
+                .plan(ClubSet.of(seated));
+        String text = PlanText.plain(plan, Units.METRIC, bench);
+        assertThat(text)
+                .contains("The uncertainty beside a number is expanded")
+                .containsPattern("number +metric +uncertainty +most of it from\n")
+                .containsPattern("cut length +S +924\\.0 mm \\(rounded up\\) +0\\.4 mm +mouth to ground\n")
+                .containsPattern("butt trim +U +66\\.6 mm \\(rounded down\\) +1\\.1 mm +raw length\n")
+                .containsPattern("same symbol +S +7\\.0 mm *\n")
+                .containsPattern("butt trim +m +8\\.0 mm *\n");
+        assertThat(PlanText.markdown(plan, Units.METRIC, bench))
+                .contains("| cut length | S | 924.0 mm (rounded up) | 0.4 mm | mouth to ground |");
+        assertThat(PlanText.plain(plan, Units.METRIC)).doesNotContain("expanded", "uncertainty");
     }
 
     @Test
@@ -153,7 +227,7 @@ class PlanTextTest {
         BenchStage[] stages = BenchStage.values();
         WorkStep step = build -> StepOutcome.of(build, List.of(), new Many(List.of(stages)));
         String text = PlanText.plain(JobPlanner.of(step, step).plan(ClubSet.of(Bench.club("5"))), Units.INCH);
-        assertThat(text).contains("   9.  Look.\n", "  10.  Look.\n");
+        assertThat(text).contains("\n   9.  Look.\n", "\n  10.  Look.\n");
     }
 
     private record Many(List<BenchStage> stages) implements StepReport {

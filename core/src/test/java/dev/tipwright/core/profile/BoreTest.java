@@ -93,6 +93,10 @@ class BoreTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Bore.depthByPointedRod(len("5 mm"), len("10 mm"), Angle.ofDegrees(89)))
                 .withMessage("read must be deeper than the cone of a bottom of 10 mm, was 5 mm");
+        // A cone of 90 degrees under 10 mm is 5 mm high: nothing is left above it.
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Bore.depthByPointedRod(len("5 mm"), len("10 mm"), Angle.ofDegrees(90)))
+                .withMessage("read must be deeper than the cone of a bottom of 10 mm, was 5 mm");
         for (double bad : new double[] {0, 180, -5, 200}) {
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> Bore.depthByPointedRod(len("35 mm"), len("10 mm"), Angle.ofDegrees(bad)))

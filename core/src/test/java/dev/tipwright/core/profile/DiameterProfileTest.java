@@ -98,6 +98,10 @@ class DiameterProfileTest {
                 .isThrownBy(() -> DiameterProfile.of(
                         at("0 mm", "9 mm"), at("5 mm", "8 mm"), at("5 mm", "7 mm"), at("5 mm", "6 mm")))
                 .withMessage("stations must be at most two at one place, was three at 5 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> DiameterProfile.of(
+                        at("0 mm", "9 mm"), at("0 mm", "8 mm"), at("0 mm", "7 mm"), at("5 mm", "6 mm")))
+                .withMessage("stations must be at most two at one place, was three at 0 mm");
     }
 
     @Test

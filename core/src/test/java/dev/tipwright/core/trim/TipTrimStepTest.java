@@ -125,6 +125,14 @@ class TipTrimStepTest {
         assertThat(cannot.message(Units.METRIC)).startsWith("the trim comes to -6.4 mm, which cannot be cut");
     }
 
+    /** 1/2 in off the chart for a bore 1/2 in lower than assumed: nothing comes off, and nothing is amiss. */
+    @Test
+    void aTrimOfNothingIsNoTrimThatCannotBe() {
+        StepOutcome outcome = take(CHART.withGroundReference(len("1 1/2 in")), Bench.club("5"));
+        assertThat(report(outcome).trim()).isEqualTo(Length.ZERO);
+        assertThat(only(outcome).code()).isEqualTo(TrimCode.BORE_CORRECTED);
+    }
+
     @Test
     void aClubNotOnTheChartIsStopped() {
         StepOutcome outcome = take(CHART, Bench.club("9"));
