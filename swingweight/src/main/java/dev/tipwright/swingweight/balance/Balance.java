@@ -79,11 +79,11 @@ public record Balance(List<BalancePart> parts) {
      * @throws ArithmeticException if it is out of range
      */
     public Mass total() {
-        Mass total = Mass.ZERO;
+        long picograms = 0;
         for (BalancePart part : parts) {
-            total = total.plus(part.mass());
+            picograms = Math.addExact(picograms, part.mass().picograms());
         }
-        return total;
+        return Mass.ofPicograms(picograms);
     }
 
     /**
