@@ -10,7 +10,7 @@
  * <p>Steps run in the order in which one needs another. What is to be done at the bench is an
  * {@link dev.tipwright.core.plan.Operation}, and operations are listed in bench order: the butt is cut last, after the cure.
  *
- * <p><img src="{@docRoot}/resources/job.svg" width="1100"
+ * <p><img src="{@docRoot}/resources/job.svg" width="960"
  *     alt="The job in eight steps from left to right, each with the packages it is in.">
  */
 package dev.tipwright.core.plan;

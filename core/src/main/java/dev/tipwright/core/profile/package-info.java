@@ -1,14 +1,8 @@
 /**
  * Shapes along an axis: a diameter through measured stations, a wall, and the bore of a hosel from whatever was used to read it.
  *
- * <pre>
- *        mouth                         bottom
- *   y:   0   .015                      B
- *        |\____                         |
- *        |     ``----.....____          |    D(y): straight between stations
- *   axis -  -  -  -  -  -  -  -``--...__|
- *        |             ____....----     |    z:  up from the tip's end,
- *        |____....----                  |        which sits at y = i - z
- * </pre>
+ * <p><img src="{@docRoot}/resources/stations.svg" width="860"
+ *     alt="A bore in section, straight between its stations; y runs down from the mouth to the bottom, z up from the
+ *     end of the tip, and z sits at y = i - z.">
  */
 package dev.tipwright.core.profile;

@@ -1,12 +1,20 @@
 /**
  * Limits of the Equipment Rules of golf that bear on a club as it is built: length, neck and straight zone, grip. Findings, never rulings.
  *
- * <table>
+ * <p><img src="{@docRoot}/resources/plane.svg" width="900"
+ *     alt="A club on a level plane, its sole against a plane at 60 degrees; L60 runs from where the planes meet to
+ *     the top of the grip, and L along the axis is longer by h cot 60.">
+ *
+ * <table class="striped">
  * <caption>What is checked</caption>
- * <tr><th>limit</th><th>measured</th></tr>
- * <tr><td>longest, shortest club</td><td>by the 60 degree plane; putters along the axis</td></tr>
- * <tr><td>neck, straight shaft</td><td>hosel mouth to the sole along the axis</td></tr>
- * <tr><td>grip</td><td>its length, and its width where known</td></tr>
+ * <thead>
+ * <tr><th scope="col">limit</th><th scope="col">measured</th></tr>
+ * </thead>
+ * <tbody>
+ * <tr><th scope="row">longest, shortest club</th><td>by the 60 degree plane; putters along the axis</td></tr>
+ * <tr><th scope="row">neck, straight shaft</th><td>hosel mouth to the sole along the axis</td></tr>
+ * <tr><th scope="row">grip</th><td>its length, and its width where known</td></tr>
+ * </tbody>
  * </table>
  */
 package dev.tipwright.core.rules;

@@ -3,11 +3,8 @@
  * found becomes a {@link dev.tipwright.fitcheck.taper.TipSection} or a {@link dev.tipwright.core.profile.Bore} that everything else
  * takes like any other.
  *
- * <pre>
- *   found over the crust     d + 2 k      ______            k  crust, radial: off before anything is measured for good
- *   cleaned                  d           |      \____
- *   as it was raw            d0          |............      (d0 - d) / 2  off the wall already, finish first
- *                                        z = 0
- * </pre>
+ * <p><img src="{@docRoot}/resources/pulled.svg" width="860"
+ *     alt="The upper half of a pulled tip: the raw outline dashed, the cleaned tip solid, the crust on it hatched,
+ *     and the length that was cut off.">
  */
 package dev.tipwright.fitcheck.used;
