@@ -233,7 +233,8 @@ final class CoreFigures {
         sheet.dot(left, 80);
         sheet.dot(left + 800, 80);
         sheet.text(left, 28, "start", "they meet here", true);
-        sheet.text(left + 800, 28, "end", "and here, and both are whole everywhere between", true);
+        sheet.text(left + 800, 28, "end", "and here, exactly", true);
+        sheet.middle(left + 400, 28, "every mark of either is a whole number of nanometres");
         String[] texts = {"1 in", "1/64 in", "0.0001 in", "1 mm", "0.01 mm"};
         for (int i = 0; i < texts.length; i++) {
             double x = left + i * 168;
@@ -243,9 +244,9 @@ final class CoreFigures {
         sheet.words(
                 left,
                 190,
-                "5 in = " + spaced(five.nanometres()) + " nm = 127 mm; "
-                        + "a count, so that equal readings are equal: 5 x " + spaced(inch.nanometres()) + " = 127 x "
-                        + spaced(Length.parse("1 mm").nanometres()));
+                "5 x " + spaced(inch.nanometres()) + " nm = 127 x "
+                        + spaced(Length.parse("1 mm").nanometres()) + " nm = " + spaced(five.nanometres())
+                        + " nm: 5 in equals 127 mm, to the last digit.");
         return sheet.text();
     }
 

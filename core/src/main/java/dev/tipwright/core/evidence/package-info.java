@@ -12,12 +12,18 @@
  * <tr><th scope="col">type</th><th scope="col">says</th></tr>
  * </thead>
  * <tbody>
- * <tr><th scope="row">{@link dev.tipwright.core.evidence.Source}</th><td>where a constant or an assumption comes from</td></tr>
- * <tr><th scope="row">{@link dev.tipwright.core.evidence.Reading}</th><td>measured, assumed or unknown</td></tr>
- * <tr><th scope="row">{@link dev.tipwright.core.evidence.Term}</th><td>a symbol, its meaning and its value with unit</td></tr>
- * <tr><th scope="row">{@link dev.tipwright.core.evidence.Working}</th><td>how a number came about, line by line</td></tr>
- * <tr><th scope="row">{@link dev.tipwright.core.evidence.Finding}</th><td>what a builder must know before the step</td></tr>
- * <tr><th scope="row">{@link dev.tipwright.core.evidence.Caution}</th><td>what can hurt someone</td></tr>
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.evidence.Source}</th>
+ *     <td>where a constant or an assumption comes from</td></tr>
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.evidence.Reading}</th>
+ *     <td>measured, assumed or unknown</td></tr>
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.evidence.Term}</th>
+ *     <td>a symbol, its meaning and its value with unit</td></tr>
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.evidence.Working}</th>
+ *     <td>how a number came about, line by line</td></tr>
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.evidence.Finding}</th>
+ *     <td>what a builder must know before the step</td></tr>
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.evidence.Caution}</th>
+ *     <td>what can hurt someone</td></tr>
  * </tbody>
  * </table>
  */

@@ -10,14 +10,18 @@
  * <tr><th scope="col">part</th><th scope="col">made of</th></tr>
  * </thead>
  * <tbody>
- * <tr><th scope="row">{@link dev.tipwright.core.part.Head}</th><td>{@link dev.tipwright.core.part.HeadMass},
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.part.Head}</th>
+ *     <td>{@link dev.tipwright.core.part.HeadMass},
  *     {@link dev.tipwright.core.part.HeadGeometry}, {@link dev.tipwright.core.profile.Bore},
  *     {@link dev.tipwright.core.part.Hosel}</td></tr>
- * <tr><th scope="row">{@link dev.tipwright.core.part.Shaft}</th><td>{@link dev.tipwright.core.part.Blank},
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.part.Shaft}</th>
+ *     <td>{@link dev.tipwright.core.part.Blank},
  *     {@link dev.tipwright.core.part.ShaftMass}, {@link dev.tipwright.core.part.ShaftSection},
  *     {@link dev.tipwright.core.part.ShaftFlex}</td></tr>
- * <tr><th scope="row">{@link dev.tipwright.core.part.Grip}</th><td>{@link dev.tipwright.core.part.GripSize}</td></tr>
- * <tr><th scope="row">{@link dev.tipwright.core.part.Attachment}</th><td>ferrule, adhesive, tape, weights, shim, extension</td></tr>
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.part.Grip}</th>
+ *     <td>{@link dev.tipwright.core.part.GripSize}</td></tr>
+ * <tr><th scope="row" style="text-align:left">{@link dev.tipwright.core.part.Attachment}</th>
+ *     <td>ferrule, adhesive, tape, weights, shim, extension</td></tr>
  * </tbody>
  * </table>
  */

@@ -11,9 +11,11 @@
  * <tr><th scope="col">limit</th><th scope="col">measured</th></tr>
  * </thead>
  * <tbody>
- * <tr><th scope="row">longest, shortest club</th><td>by the 60 degree plane; putters along the axis</td></tr>
- * <tr><th scope="row">neck, straight shaft</th><td>hosel mouth to the sole along the axis</td></tr>
- * <tr><th scope="row">grip</th><td>its length, and its width where known</td></tr>
+ * <tr><th scope="row" style="text-align:left">longest, shortest club</th>
+ *     <td>by the 60 degree plane; putters along the axis</td></tr>
+ * <tr><th scope="row" style="text-align:left">neck, straight shaft</th>
+ *     <td>hosel mouth to the sole along the axis</td></tr>
+ * <tr><th scope="row" style="text-align:left">grip</th><td>its length, and its width where known</td></tr>
  * </tbody>
  * </table>
  */

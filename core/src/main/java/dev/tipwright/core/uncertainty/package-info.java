@@ -1,12 +1,12 @@
 /**
  * How sure a number is: uncertainty budgets and Monte Carlo runs over any model.
  *
+ * <p>One idea: a {@link dev.tipwright.core.uncertainty.Measurand} is a model and its inputs, and everything else is
+ * asked of it.
+ *
  * <p><img src="{@docRoot}/resources/budget.svg" width="860"
  *     alt="Left bars of what caliper and two readings contribute to a standard uncertainty of 0.0235 mm; right the
  *     sum of 34.50 mm as a normal curve with its interval of 0.046 mm to either side.">
- *
- * <p>One idea: a {@link dev.tipwright.core.uncertainty.Measurand} is a model and its inputs, and everything else is
- * asked of it.
  *
  * <table class="striped">
  * <caption>Four questions to a measurand</caption>
@@ -14,13 +14,17 @@
  * <tr><th scope="col">question</th><th scope="col">answer</th><th scope="col">source</th></tr>
  * </thead>
  * <tbody>
- * <tr><th scope="row">How uncertain, and what makes it so?</th><td>{@link dev.tipwright.core.uncertainty.Budget}</td>
+ * <tr><th scope="row" style="text-align:left">How uncertain, and what makes it so?</th>
+ *     <td>{@link dev.tipwright.core.uncertainty.Budget}</td>
  *     <td>JCGM 100:2008, clause 5 and annex G</td></tr>
- * <tr><th scope="row">What does first order leave out?</th><td>{@link dev.tipwright.core.uncertainty.SecondOrder}</td>
+ * <tr><th scope="row" style="text-align:left">What does first order leave out?</th>
+ *     <td>{@link dev.tipwright.core.uncertainty.SecondOrder}</td>
  *     <td>JCGM 100:2008, 5.1.2, note</td></tr>
- * <tr><th scope="row">May it be left out?</th><td>{@link dev.tipwright.core.uncertainty.LinearityCheck}</td>
+ * <tr><th scope="row" style="text-align:left">May it be left out?</th>
+ *     <td>{@link dev.tipwright.core.uncertainty.LinearityCheck}</td>
  *     <td>this library</td></tr>
- * <tr><th scope="row">And if the model bends or jumps?</th><td>{@link dev.tipwright.core.uncertainty.MonteCarlo}</td>
+ * <tr><th scope="row" style="text-align:left">And if the model bends or jumps?</th>
+ *     <td>{@link dev.tipwright.core.uncertainty.MonteCarlo}</td>
  *     <td>JCGM 101:2008</td></tr>
  * </tbody>
  * </table>
