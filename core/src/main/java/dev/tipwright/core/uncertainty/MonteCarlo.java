@@ -134,6 +134,10 @@ public final class MonteCarlo {
                 }
                 progress.report(end(i * BLOCK), trials);
             }
+            int half = blocks.size() / 2 * BLOCK;
+            blocks.add(executor.submit(() -> Arrays.sort(values, 0, half)));
+            Arrays.sort(values, half, trials);
+            succeeded(blocks.get(blocks.size() - 1));
         } finally {
             // Does nothing to blocks that are done; after a failure it keeps the rest from starting.
             blocks.forEach(block -> block.cancel(false));

@@ -187,10 +187,25 @@ public final class Require {
      */
     public static <T extends Comparable<T>> T atMost(String name, T value, String limitName, T limit) {
         if (given(name, value).compareTo(given(limitName, limit)) > 0) {
-            throw new IllegalArgumentException(
-                    name + " must be at most " + limitName + ", " + limit + ", was " + value);
+            throw broken(name, "must be at most " + limitName + ", " + limit, value);
         }
         return value;
+    }
+
+    /**
+     * The same for lengths, of which there are so many that comparing any two things is too slow.
+     *
+     * @param name of the argument
+     * @param length its value
+     * @param limitName of the argument that limits it
+     * @param limit its value
+     * @return the length
+     */
+    public static Length atMost(String name, Length length, String limitName, Length limit) {
+        if (given(name, length).moreThan(given(limitName, limit))) {
+            throw broken(name, "must be at most " + limitName + ", " + limit, length);
+        }
+        return length;
     }
 
     /**
@@ -206,9 +221,26 @@ public final class Require {
     public static <T extends Comparable<T>> T between(String name, T value, T least, T most) {
         given(name, value);
         if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
-            throw new IllegalArgumentException(name + " must be from " + least + " to " + most + ", was " + value);
+            throw broken(name, "must be from " + least + " to " + most, value);
         }
         return value;
+    }
+
+    /**
+     * The same for lengths.
+     *
+     * @param name of the argument
+     * @param length its value
+     * @param least the least it may be
+     * @param most the most it may be
+     * @return the length
+     */
+    public static Length between(String name, Length length, Length least, Length most) {
+        given(name, length);
+        if (length.lessThan(least) || length.moreThan(most)) {
+            throw broken(name, "must be from " + least + " to " + most, length);
+        }
+        return length;
     }
 
     /**
