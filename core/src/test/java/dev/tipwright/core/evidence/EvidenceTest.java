@@ -137,6 +137,17 @@ class EvidenceTest {
                               T = 12.700000 mm   tip trim
                               by parallel as far as the maker says (assumption)
                         """);
+        assertThat(working.markdown(Units.METRIC)).isEqualTo("""
+                        ### Tip trim
+
+                        `T = chart` = **12.70 mm**, tip trim
+
+                        | symbol | number | meaning |
+                        |---|---:|---|
+                        | `T` | 12.700000 mm | tip trim |
+
+                        *By parallel as far as the maker says.*
+                        """);
         assertThatNullPointerException().isThrownBy(() -> working.text(null)).withMessage("units must not be null");
         assertThatNullPointerException()
                 .isThrownBy(() -> new Working.Line(TRIM, null, List.of(), WHY))

@@ -79,4 +79,16 @@ class SafeTermTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("towards");
     }
+
+    @Test
+    void moreDigitsAreRoundedToTheSafeSideToo() {
+        assertThat(Term.atMost("T", "trim", in(".33339")).number(Units.INCH, 1)).isEqualTo("0.3333");
+        assertThat(Term.atLeast("T", "trim", in(".33331")).number(Units.INCH, 1))
+                .isEqualTo("0.3334");
+        assertThat(Term.fineAtMost("e", "stock", in(".01755")).number(Units.INCH, 1))
+                .isEqualTo("0.01755");
+        for (Term term : new Term[] {Term.atMost("T", "trim", in("1")), Term.fineAtMost("e", "stock", in("1"))}) {
+            assertThatThrownBy(() -> term.number(Units.INCH, 10)).hasMessage("extra must be from 0 to 9, was 10");
+        }
+    }
 }

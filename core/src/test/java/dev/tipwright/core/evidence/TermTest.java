@@ -76,6 +76,8 @@ class TermTest {
                         "18.0000",
                         "18.0000"),
                 row(Term.number("q", "q", .0064), "0.006", "0.006", "0.00640", "0.00640"),
+                row(Term.momentFactor(), "28.349523125", "10", "28.349523125", "10"),
+                row(Term.volumeFactor(), "16387.064", "1", "16387.064", "1"),
                 row(Term.count("n", "n", 12), "12", "12", "12", "12"),
                 row(Term.of("club", "club", "7"), "7", "7", "7", "7"));
     }
@@ -121,5 +123,42 @@ class TermTest {
                     .isThrownBy(() -> Term.number("q", "rate", bad))
                     .withMessage("value must be finite, was " + bad);
         }
+    }
+
+    @Test
+    void eachQuantityHasATermOfItsKind() {
+        Area area = Area.ofSquareMillimetres(2);
+        assertThat(Term.of("A", "a", area)).isEqualTo(new Term.OfArea("A", "a", area));
+        Volume volume = Volume.ofCubicMillimetres(2);
+        assertThat(Term.of("V", "v", volume)).isEqualTo(new Term.OfVolume("V", "v", volume));
+        FirstMoment moment = FirstMoment.ofOunceInches(2);
+        assertThat(Term.of("M", "m", moment)).isEqualTo(new Term.OfFirstMoment("M", "m", moment));
+        Inertia inertia = Inertia.ofKilogramSquareCentimetres(2);
+        assertThat(Term.of("J", "j", inertia)).isEqualTo(new Term.OfInertia("J", "j", inertia));
+        Frequency frequency = Frequency.ofHertz(2);
+        assertThat(Term.of("n", "n", frequency)).isEqualTo(new Term.OfFrequency("n", "n", frequency));
+        Stress stress = Stress.ofMegapascals(2);
+        assertThat(Term.of("s", "s", stress)).isEqualTo(new Term.OfStress("s", "s", stress));
+        Density density = Density.ofGramsPerCubicCentimetre(2);
+        assertThat(Term.of("D", "d", density)).isEqualTo(new Term.OfDensity("D", "d", density));
+        LineDensity line = LineDensity.ofGramsPerMillimetre(2);
+        assertThat(Term.of("mu", "m", line)).isEqualTo(new Term.OfLineDensity("mu", "m", line));
+        BendingStiffness stiffness = BendingStiffness.ofNewtonSquareMetres(2);
+        assertThat(Term.of("EI", "e", stiffness)).isEqualTo(new Term.OfBendingStiffness("EI", "e", stiffness));
+    }
+
+    /** An ounce is 28.349523125 g and an inch 2.54 cm, so a cubic inch is 25.4 cubed, 16387.064 mm3. */
+    @Test
+    void factorsBringTheUnitsTogether() {
+        assertThat(Term.momentFactor().number(Units.INCH, 0)).isEqualTo("28.349523125");
+        assertThat(Term.momentFactor().number(Units.METRIC, 0)).isEqualTo("10");
+        assertThat(Term.volumeFactor().number(Units.INCH, 0)).isEqualTo("16387.064");
+        assertThat(Term.volumeFactor().number(Units.METRIC, 0)).isEqualTo("1");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Term.OfFactor("c", "c", Double.NaN, 1))
+                .withMessage("inch must be finite, was NaN");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Term.OfFactor("c", "c", 1, Double.POSITIVE_INFINITY))
+                .withMessage("metric must be finite, was Infinity");
     }
 }

@@ -9,6 +9,7 @@ import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.FindingCode;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
@@ -17,6 +18,7 @@ import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftFlex;
 import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.part.StiffnessShape;
+import dev.tipwright.core.plan.ClubPlan;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.PlanText;
@@ -106,6 +108,50 @@ class FlexStepTest {
         assertThat(((Term.OfFrequency) d).value().perMinute()).isCloseTo(-3.1, within(1e-6));
     }
 
+    /** As far off as is tolerated is no finding, the least bit further is one; where nothing is tolerated any difference is. */
+    @Test
+    void aTimingMayBeAsFarOffAsIsTolerated() {
+        Shaft shaft = SampleClub.shaft()
+                .withFlex(SampleClub.flex(SHAPE, SampleClub.timed(290, 127, 200), SampleClub.timed(280, 200, 50)));
+        double off = ShaftBend.of(shaft)
+                .orElseThrow()
+                .checks(shaft)
+                .get(1)
+                .residual()
+                .perMinute();
+        assertThat(codes(Math.abs(off), shaft)).isEmpty();
+        assertThat(codes(Math.nextDown(Math.abs(off)), shaft)).containsExactly(FlexCode.SHAPE_OFF);
+        assertThat(codes(0, shaft)).containsExactly(FlexCode.SHAPE_OFF);
+    }
+
+    private static List<FindingCode> codes(double tolerance, Shaft shaft) {
+        return FlexStep.clamping(SampleClub.mm(127), Frequency.ofPerMinute(tolerance))
+                .take(with(shaft))
+                .findings()
+                .stream()
+                .map(Finding::code)
+                .toList();
+    }
+
+    @Test
+    void aClubMayBeAsFarOffItsLineAsIsTolerated() {
+        List<ClubPlan> clubs = plan(1.02).clubs();
+        double off = Math.abs(FlexReview.line(clubs).orElseThrow().off("7").perMinute());
+        assertThat(new FlexReview(Frequency.ofPerMinute(off)).review(clubs))
+                .noneMatch(found -> found.label().equals("7"));
+        assertThat(new FlexReview(Frequency.ofPerMinute(Math.nextDown(off))).review(clubs))
+                .anyMatch(found -> found.label().equals("7"));
+    }
+
+    /** A stiffness that was worked out for one shaft says nothing of one whose mass is not believable. */
+    @Test
+    void checksAreOfAShaftThatCanBe() {
+        Shaft odd = SampleClub.shaft().withMass(ShaftMass.of(Mass.ofGrams(80), SampleClub.mm(300)));
+        ShaftBend bend = ShaftBend.of(SampleClub.shaft()).orElseThrow();
+        assertThat(bend.checks(SampleClub.shaft())).isEmpty();
+        assertThatThrownBy(() -> bend.checks(odd)).hasMessageStartingWith("shaft must");
+    }
+
     /** Four clubs half an inch apart whose heads grow by 7 g, the third shaft half again as stiff. */
     private static ClubSet set(double stiffer) {
         return ClubSet.of(numbered(0, 1), numbered(1, 1), numbered(2, stiffer), numbered(3, 1));
@@ -179,6 +225,7 @@ class FlexStepTest {
     void thereIsNoLineThroughTwoClubsOrThroughClubsOfOneLength() {
         List<dev.tipwright.core.plan.ClubPlan> clubs = plan(1).clubs();
         assertThat(FlexReview.line(clubs.subList(0, 2))).isEmpty();
+        assertThat(FlexReview.line(clubs.subList(0, 3))).isPresent();
         assertThat(new FlexReview(Frequency.ZERO).review(clubs.subList(0, 2))).isEmpty();
         Build one = SampleClub.build();
         ClubSet same = ClubSet.of(
@@ -213,6 +260,10 @@ class FlexStepTest {
                 .hasMessageContaining("length");
         assertThatThrownBy(() -> new FrequencyLine.Point("6", SampleClub.mm(1), Frequency.ZERO))
                 .hasMessageContaining("frequency");
+        assertThat(new FrequencyLine.Point("6", SampleClub.mm(1), Frequency.ofPerMinute(1e30))
+                        .frequency()
+                        .perMinute())
+                .isEqualTo(1e30);
         assertThatThrownBy(() -> new FrequencyLine.Point("6", SampleClub.mm(1), Frequency.ofPerMinute(1e31)))
                 .hasMessageContaining("frequency");
         FrequencyLine line = new FrequencyLine(

@@ -14,6 +14,7 @@ import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.part.Adhesive;
 import dev.tipwright.core.part.Anchor;
+import dev.tipwright.core.part.Counterweight;
 import dev.tipwright.core.part.Ferrule;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
@@ -24,6 +25,7 @@ import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftFlex;
 import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.part.StiffnessShape;
+import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
@@ -288,5 +290,49 @@ class FrequencyLawsTest {
         assertThatThrownBy(() -> SampleClub.stations(0, 1, 0, 2)).hasMessageContaining("knots");
         assertThatThrownBy(() -> new ShapeCheck(SampleClub.timed(1, 0, 0), Frequency.ZERO))
                 .hasMessageContaining("predicted");
+    }
+
+    /** What the club has with nothing or with all the trim at its tip is reached by just that. */
+    @Test
+    void theEndsOfTheTrimCanBeWanted() {
+        ClubFrequency club = club(SampleClub.build());
+        Length all = SampleClub.mm(80); // 20 at the tip and 60 at the butt
+        // A trim is found to a micrometre.
+        assertThat(club.tipTrimFor(club.withTipTrim(Length.ZERO).frequency())
+                        .orElseThrow()
+                        .millimetres())
+                .isCloseTo(0, within(1e-3));
+        assertThat(club.tipTrimFor(club.withTipTrim(all).frequency())
+                        .orElseThrow()
+                        .millimetres())
+                .isCloseTo(80, within(1e-3));
+    }
+
+    /**
+     * 260 g of head 50 mm beyond the mouth and 30 mm off the axis, and 30 mm of tip of 0.08 g/mm, 2.4 g about 15 mm beyond it: 262.4 g
+     * at (13000 + 36) / 262.4 = 49.6799 mm. About the mouth 260 (50^2 + 30^2) + 2.4 30^2 / 3 = 884720 g mm2, about its own centre
+     * 13036^2 / 262.4 = 647627 less: 2.3709 kg cm2.
+     */
+    @Test
+    void whatHangsOnTheBeamByHand() {
+        Working working = club(SampleClub.build()).working();
+        Term mass = working.lines().get(1).result();
+        assertThat(mass.number(Units.METRIC, 2)).isEqualTo("262.4000");
+        List<Term> inputs = working.lines().get(2).inputs();
+        assertThat(inputs.get(2).symbol()).isEqualTo("o");
+        assertThat(inputs.get(2).number(Units.METRIC, 3)).isEqualTo("49.6799");
+        assertThat(inputs.get(3).symbol()).isEqualTo("J");
+        assertThat(inputs.get(3).number(Units.METRIC, 3)).isEqualTo("2.3709");
+    }
+
+    @Test
+    void theWorkingCountsWhatIsFixedAtTheHeadAlone() {
+        Build build = SampleClub.build();
+        Build weighted = build.withWork(build.work()
+                .plus(new TipWeight("tip", Mass.ofGrams(5), SampleClub.mm(9), Length.ZERO, Length.ZERO))
+                .plus(new Counterweight("butt", Mass.ofGrams(10), SampleClub.mm(20))));
+        List<Term> masses = club(weighted).working().lines().get(1).inputs();
+        assertThat(masses.get(3).symbol()).isEqualTo("m_a");
+        assertThat(masses.get(3).number(Units.METRIC, 0)).isEqualTo("5.00");
     }
 }

@@ -16,6 +16,8 @@ import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftMass;
+import dev.tipwright.core.plan.ClubFinding;
+import dev.tipwright.core.plan.ClubPlan;
 import dev.tipwright.core.plan.JobPlanner;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.WorkStep;
@@ -28,6 +30,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Sharing out a few shafts, small enough to try every way by hand. */
@@ -243,5 +246,67 @@ class ShaftMatcherTest {
         assertThatThrownBy(() -> matcher.match(SET, List.of(weighing("A", 84))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("shafts must hold the shaft of every club, was without B");
+    }
+
+    private static List<String> said(List<ClubFinding> findings) {
+        return findings.stream()
+                .map(found -> found.label() + " " + found.finding().code())
+                .toList();
+    }
+
+    /** Each changed head says so, and the first of those that are planned says what it does to the set. */
+    @Test
+    void aPlanOfTheSetSaysWhoTakesAnother() {
+        ShaftMatch match = ShaftMatcher.by(NOTHING, GRAMS_OFF).match(SET);
+        List<ClubPlan> clubs = NOTHING.plan(match.set()).clubs();
+        List<ClubFinding> found = match.review(clubs);
+        assertThat(said(found)).containsExactly("6 TAKES_ANOTHER", "7 TAKES_ANOTHER", "8 TAKES_ANOTHER", "6 BETTER");
+        assertThat(found.get(0).finding().message(Units.INCH))
+                .isEqualTo("takes shaft B; shaft A, which it came with, goes elsewhere");
+        assertThat(said(match.review(clubs.subList(1, 3))))
+                .containsExactly("7 TAKES_ANOTHER", "8 TAKES_ANOTHER", "7 BETTER");
+        assertThat(match.review(List.of())).isEmpty();
+        ClubSet best = ClubSet.of(with("6", "A", 80), with("7", "B", 82));
+        ShaftMatch same = ShaftMatcher.by(NOTHING, GRAMS_OFF).match(best);
+        assertThat(said(same.review(NOTHING.plan(best).clubs()))).containsExactly("6 AS_IT_WAS");
+    }
+
+    /** Shaft B and no other brings a caution: it is still the best for club 6. */
+    @Test
+    void aCautionRulesOutNoShaft() {
+        WorkStep warns = build -> new StepOutcome(
+                build,
+                build.parts().shaft().label().equals("B")
+                        ? List.of(Finding.caution(TrimCode.CANNOT_TRIM, Term.of("T", "trim", in("1"))))
+                        : List.of(),
+                List.of());
+        assertThat(taken(ShaftMatcher.by(JobPlanner.of(warns), GRAMS_OFF).match(SET)))
+                .containsExactly("6B", "7C", "8A");
+    }
+
+    @Test
+    void whereNothingCanBeSharedOutTheSparesAreLeft() {
+        List<Shaft> stock = List.of(weighing("A", 84), weighing("B", 80), weighing("C", 82), weighing("D", 82));
+        ShaftMatch none =
+                ShaftMatcher.by(NOTHING, plan -> OptionalDouble.empty()).match(SET, stock);
+        assertThat(none.left()).extracting(Shaft::label).containsExactly("D");
+    }
+
+    @Test
+    void aThousandAndTwentyFourShaftsAreTheMost() {
+        ClubSet one = ClubSet.of(with("6", "shaft 0", 84));
+        List<Shaft> most = IntStream.range(0, 1024)
+                .mapToObj(i -> weighing("shaft " + i, i == 700 ? 80 : 84))
+                .toList();
+        assertThat(taken(ShaftMatcher.by(NOTHING, GRAMS_OFF).match(one, most))).containsExactly("6shaft 700");
+        List<Shaft> more = new ArrayList<>(most);
+        more.add(weighing("shaft 1024", 84));
+        assertThatThrownBy(() -> ShaftMatcher.by(NOTHING, GRAMS_OFF).match(one, more))
+                .hasMessage("shafts must be at most 1024, was 1025");
+        ClubSet many = new ClubSet(IntStream.range(0, 1025)
+                .mapToObj(i -> with("club " + i, "shaft " + i, 84))
+                .toList());
+        assertThatThrownBy(() -> ShaftMatcher.by(NOTHING, GRAMS_OFF).match(many))
+                .hasMessage("set must be of at most 1024 clubs, was 1025");
     }
 }

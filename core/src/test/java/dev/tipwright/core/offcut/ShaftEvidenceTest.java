@@ -15,6 +15,7 @@ import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.mass.ShaftCut;
 import dev.tipwright.core.part.Finish;
+import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.part.Wall;
@@ -22,6 +23,7 @@ import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
+import dev.tipwright.core.quantity.Units;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -235,5 +237,61 @@ class ShaftEvidenceTest {
         assertThatThrownBy(() -> ShaftEvidence.finish(EVEN, in("1"), Length.ZERO))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("thickness must be");
+    }
+
+    @Test
+    void aPieceEndsBeyondWhereItBegan() {
+        assertThatThrownBy(() -> new WeighedPiece(in("2"), in("2"), Mass.ofGrams(1)))
+                .hasMessage("to must be beyond from, 50.8 mm, was 50.8 mm");
+    }
+
+    /** Pieces of the ends part from the rest where they were cut; a piece from between is parted in its middle. */
+    @Test
+    void theLineBendsWhereThePiecesWereCut() {
+        List<WeighedPiece> pieces = List.of(
+                new WeighedPiece(Length.ZERO, in("2"), Mass.ofGrams(4.3)),
+                new WeighedPiece(in("10"), in("20"), Mass.ofGrams(21)),
+                new WeighedPiece(in("37"), in("40"), Mass.ofGrams(6.2)));
+        assertThat(ShaftEvidence.weighed(EVEN, pieces)
+                        .shaft()
+                        .mass()
+                        .along()
+                        .known()
+                        .orElseThrow()
+                        .knots())
+                .extracting(LineDensityProfile.Knot::at)
+                .containsExactly(Length.ZERO, in("2"), in("15"), in("37"), in("40"));
+    }
+
+    /** Read at the butt first and then at the tip: half way between the wall is half way between the two. */
+    @Test
+    void readingsMayComeInAnyOrder() {
+        Shaft butt = ShaftEvidence.wall(EVEN, in("38"), in(".050")).shaft();
+        Shaft both = ShaftEvidence.wall(butt, in("1/2"), in(".086")).shaft();
+        assertThat(both.section().wall().known().orElseThrow().thickness().at(in("19 1/4")))
+                .isEqualTo(in(".068"));
+    }
+
+    @Test
+    void aFinishKeepsItsDensityWhenItsThicknessIsRead() {
+        Finish paint = new Finish(
+                ThicknessProfile.uniform(in(".0025")), Reading.measured(Density.ofGramsPerCubicCentimetre(1.2)));
+        Shaft painted = EVEN.withSection(EVEN.section().withFinish(Reading.measured(paint)));
+        Finish read = ShaftEvidence.finish(painted, Length.ZERO, in(".0026"))
+                .shaft()
+                .section()
+                .finish()
+                .known()
+                .orElseThrow();
+        assertThat(read.density()).isEqualTo(paint.density());
+    }
+
+    /** 2.1 g an inch: 4.2 g were expected of 2 in. */
+    @Test
+    void aFindingSaysWhatThePieceWeighsAndWhatWasExpected() {
+        WeighedPiece tip = new WeighedPiece(Length.ZERO, in("2"), Mass.ofGrams(4.3));
+        assertThat(ShaftEvidence.weighed(EVEN, List.of(tip)).findings().get(0).message(Units.METRIC))
+                .isEqualTo("the piece from 0.0 mm to 50.8 mm weighs 4.30 g where 4.20 g was expected:"
+                        + " the weighed mass is used from now on");
     }
 }

@@ -32,8 +32,10 @@ class OrientStepTest {
     /** A right-handed player looks down at the head with the target on his left: from there to away from him is clockwise. */
     @Test
     void isMirroredForTheOtherHand() {
-        assertThat(sentence(Hand.RIGHT)).contains("the seam points 90.00 deg clockwise of the target");
-        assertThat(sentence(Hand.LEFT)).contains("the seam points 90.00 deg anticlockwise of the target");
+        assertThat(sentence(Hand.RIGHT))
+                .contains("the seam points 90.00 deg clockwise of the target", "(right-handed club)");
+        assertThat(sentence(Hand.LEFT))
+                .contains("the seam points 90.00 deg anticlockwise of the target", "(left-handed club)");
     }
 
     @Test
@@ -53,5 +55,14 @@ class OrientStepTest {
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("turn");
         }
+    }
+
+    @Test
+    void theMarkMayPointAtTheTarget() {
+        Orientation turned = (Orientation) OrientStep.to("the seam", Angle.ZERO)
+                .take(club("6", "M1", "mid"))
+                .reports()
+                .get(0);
+        assertThat(turned.turn()).isEqualTo(Angle.ZERO);
     }
 }
