@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.flex.SampleClub;
 import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
@@ -188,9 +189,19 @@ class BenchUncertaintyTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Tool.of(Instrument.ofStandard("scale", "g", 0.1, 0), BenchInput.WALL))
                 .withMessage("instrument must be in mm for WALL, was g");
+        Tool balance = Tool.of(Instrument.ofStandard("balance", "g", 0.1, 0), BenchInput.MASS);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BenchUncertainty.of(scale(0.1, 0), balance))
+                .withMessage("tools must name each one once, but has more than one of [MASS]");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Tool.of(Instrument.ofStandard("laser", "mm", 1e-5, 0), BenchInput.WALL))
                 .withMessageStartingWith("instrument must have uncertainties of 0 or at least");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Tool.of(Instrument.ofStandard("laser", "mm", 1, 9.9e-5), BenchInput.WALL))
+                .withMessageStartingWith("instrument must have uncertainties of 0 or at least");
+        assertThat(Tool.of(Instrument.ofStandard("laser", "mm", 1e-4, 1e-4), BenchInput.WALL)
+                        .uses())
+                .containsExactly(BenchInput.WALL);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new BuildInput(Input.ofStandard("mass", "g", 260, 0.1), Nudges.HEAD_MASS))
                 .withMessageStartingWith("input must be an error about 0");
@@ -238,5 +249,38 @@ class BenchUncertaintyTest {
         assertThat(Budget.of(tied).working(0.95).lines().get(0).formula()).isEqualTo("sqrt(u1^2 + u2^2 + r)");
         Measurand sure = Measurand.of("one", "mm", Inputs.of(Input.exact("a", "mm", 1)), x -> x[0]);
         assertThat(Budget.of(sure).working(0.95).lines().get(0).formula()).isEqualTo("sqrt(0)");
+    }
+
+    /** A shaft whose stiffness is known but that was never timed has no timing that could be off. */
+    @Test
+    void aShaftThatWasNotTimedHasNoTimingToBeOff() {
+        Tool counter = Tool.of(Instrument.ofStandard("counter", "/min", 1, 0), BenchInput.TIMED_FREQUENCY);
+        assertThat(names(SampleClub.build(), counter)).isEmpty();
+        Build timed = SampleClub.with(
+                SampleClub.build(),
+                SampleClub.shaft()
+                        .withFlex(SampleClub.flex(
+                                SampleClub.stations(0, 15, 1000, 65), SampleClub.timed(290, 127, 200))));
+        assertThat(names(timed, counter)).containsExactly("timed frequency");
+    }
+
+    @Test
+    void aMeasureIsAMeasurandWithItsMeaningAndUnit() {
+        Measurand measurand = MOUTH.measurand(BUILD, BenchUncertainty.of(rule(0.4)));
+        assertThat(measurand.name()).isEqualTo("mouth");
+        assertThat(measurand.unit()).isEqualTo("mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> MOUTH.term("H", "mouth", Double.NaN))
+                .withMessage("number must be finite, was NaN");
+    }
+
+    @Test
+    void theLargestContributionIsNamed() {
+        assertThat(budget(MASSES, scale(0.1, 0.3))
+                        .largest()
+                        .orElseThrow()
+                        .input()
+                        .name())
+                .isEqualTo("all by scale");
     }
 }

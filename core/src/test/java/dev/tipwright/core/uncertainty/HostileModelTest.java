@@ -55,6 +55,30 @@ class HostileModelTest {
         assertThat(failure(() -> run.run(rare, executor))).isEqualTo(alone);
     }
 
+    /** No trial of the first 8192, which one thread does at a stretch, lies below the least of them; a later one does. */
+    @Test
+    void aFirstFailureInALaterBlockIsNamedOnAnyNumberOfThreads() {
+        double[] least = {3};
+        MonteCarlo.of(8192, 1).run(measurand(x -> {
+            least[0] = Math.min(least[0], x[0]);
+            return x[0];
+        }));
+        Measurand rarer = measurand(x -> x[0] < least[0] ? Double.NaN : x[0]);
+        MonteCarlo run = MonteCarlo.of(100_000, 1);
+        String alone = failure(() -> run.run(rarer));
+        assertThat(alone).startsWith("model output y must be finite, was NaN mm at x = ");
+        assertThat(failure(() -> run.run(rarer, executor))).isEqualTo(alone);
+    }
+
+    @Test
+    void aNegativeZeroOfTheModelIsZero() {
+        Measurand none = measurand(x -> -0.0);
+        assertThat(Double.doubleToLongBits(Budget.of(none).value())).isZero();
+        assertThat(Double.doubleToLongBits(
+                        MonteCarlo.of(2, 1).run(none).sorted().min().orElseThrow()))
+                .isZero();
+    }
+
     private static String failure(Runnable run) {
         try {
             run.run();
@@ -170,6 +194,12 @@ class HostileModelTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> MonteCarlo.of(trials, 1))
                 .withMessage("trials must lie between 2 and 100000000, was " + trials);
+    }
+
+    @Test
+    void theLeastAndTheMostTrialsCanBeAskedFor() {
+        assertThat(MonteCarlo.of(2, 1).run(measurand(x -> x[0])).trials()).isEqualTo(2);
+        assertThat(MonteCarlo.of(100_000_000, 1)).hasToString("100000000 trials, seed 1");
     }
 
     @Test

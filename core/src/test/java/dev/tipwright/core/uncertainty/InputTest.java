@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashSet;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -177,5 +179,36 @@ class InputTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.exact("d", "", 1))
                 .withMessage("unit must not be blank");
+    }
+
+    @Test
+    void theLimitsThemselvesAreIn() {
+        assertThat(Input.exact("d", "mm", 1e150).estimate()).isEqualTo(1e150);
+        assertThat(Input.exact("d", "mm", -1e150).estimate()).isEqualTo(-1e150);
+        assertThat(Input.ofStandard("d", "mm", 9, 1e-150).standardUncertainty()).isEqualTo(1e-150);
+        assertThat(Input.ofStandard("d", "mm", 9, 1e150).standardUncertainty()).isEqualTo(1e150);
+        // 1e50 over 1e150 is 1e-100, to the rounding of one division.
+        assertThat(Input.ofExpanded("d", "mm", 9, 1e50, 1e150).standardUncertainty())
+                .isCloseTo(1e-100, within(1e-115));
+    }
+
+    /** What passes is handed on as it is, but for a negative zero, which would print unlike its equal. */
+    @Test
+    void whatPassesACheckIsHandedOn() {
+        assertThat(Check.share("probability", 0.3)).isEqualTo(0.3);
+        assertThat(Check.coverageProbability(0.5)).isEqualTo(0.5);
+        assertThat(Check.result("value", 7)).isEqualTo(7);
+        assertThat(Double.doubleToLongBits(Check.result("value", -0.0))).isZero();
+        assertThat(new Correlation("a", "b", -0.0)).isEqualTo(new Correlation("a", "b", 0));
+    }
+
+    /** A hash that is the same for most values makes a list of every map that they are keys of. */
+    @Test
+    void hashesOfDifferentDegreesOfFreedomDiffer() {
+        Set<Integer> hashes = new HashSet<>();
+        for (int nu = 1; nu <= 1000; nu++) {
+            hashes.add(DegreesOfFreedom.of(nu).hashCode());
+        }
+        assertThat(hashes).hasSizeGreaterThan(500);
     }
 }

@@ -56,6 +56,19 @@ class MonteCarloResultTest {
         assertThat(of(0, 4, 7, 9, 10).shortestInterval(0.4)).isEqualTo(new Interval(0.4, 7, 10));
     }
 
+    /** M = 10: 0.05 M + 1/2 is 1 in, 0.94 M + 1/2 is 9 in and one out; 0.04 leaves none in, 0.96 none out. */
+    @Test
+    void anIntervalHoldsAtLeastOneTrialAndLeavesOneOut() {
+        MonteCarloResult run = of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
+        assertThat(run.shortestInterval(0.05)).isEqualTo(new Interval(0.05, 1, 2));
+        assertThat(run.shortestInterval(0.94)).isEqualTo(new Interval(0.94, 1, 10));
+        for (double probability : new double[] {0.04, 0.96}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> run.shortestInterval(probability))
+                    .withMessage("probability must leave at least one of 10 trials in and one out, was " + probability);
+        }
+    }
+
     @Test
     void quantilesLieOnLinesBetweenTheValues() {
         // M = 4: the values stand for 1/8, 3/8, 5/8 and 7/8.

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -96,5 +97,15 @@ class SecondOrderTest {
         assertThatExceptionOfType(ArithmeticException.class)
                 .isThrownBy(() -> new SecondOrder(1e200, 0, 0).standardUncertainty())
                 .withMessage("standard uncertainty overflows the range of a double");
+    }
+
+    /** Others that are tied to each other do not make a rectangular input normal: (9/5 - 1) 0.5^4 as if it were alone. */
+    @Test
+    void anInputOutsideEveryCorrelationKeepsItsShape() {
+        Input c = Input.ofStandard("c", "1", 3, 0.5).withDistribution(Distribution.RECTANGULAR);
+        Inputs inputs = Inputs.of(Input.ofStandard("a", "1", 1, 0.1), Input.ofStandard("b", "1", 1, 0.1), c)
+                .withCorrelations(List.of(new Correlation("a", "b", 0.5)));
+        SecondOrder second = SecondOrder.of(Measurand.of("y", "1", inputs, x -> x[2] * x[2]));
+        assertThat(second.secondOrderVariance()).isCloseTo(0.8 * 0.0625, within(1e-11));
     }
 }
