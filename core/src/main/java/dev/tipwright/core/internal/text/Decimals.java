@@ -16,8 +16,7 @@ public final class Decimals {
      * @return plain text without exponent, never {@code -0}
      */
     public static String fixed(double value, int places) {
-        BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(places).toPlainString() : rounded.toPlainString();
+        return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
     }
 
     /**

@@ -29,4 +29,12 @@ class DecimalsProperties {
         assertThat(Decimals.fixed(1e21, 1)).isEqualTo("1000000000000000000000.0");
         assertThat(Decimals.fixed(-1234.5, 1)).isEqualTo("-1234.5");
     }
+
+    @Example
+    void allDigitsAndNoExponent() {
+        assertThat(Decimals.plain(10)).isEqualTo("10");
+        assertThat(Decimals.plain(28.349523125)).isEqualTo("28.349523125");
+        assertThat(Decimals.plain(1e21)).isEqualTo("1000000000000000000000");
+        assertThat(Decimals.plain(-1e-7)).isEqualTo("-0.0000001");
+    }
 }

@@ -77,6 +77,27 @@ class PageTest {
         assertThat(plain.lines()).allMatch(line -> line.length() <= 100);
     }
 
+    /** Two blanks before each column: 2 + 20 + 2 + 37 + 2 + 37 is a hundred; a letter more, and the last column goes below. */
+    @Test
+    void aTableOfAHundredColumnsIsInOnePart() {
+        List<String> fits = List.of("c".repeat(20), "a".repeat(37), "b".repeat(37));
+        assertThat(new Page().table(List.of(fits)).plain())
+                .isEqualTo("  " + fits.get(0) + "  " + fits.get(1) + "  " + fits.get(2) + "\n");
+        List<String> wide = List.of("c".repeat(20), "a".repeat(37), "b".repeat(38));
+        assertThat(new Page().table(List.of(wide)).plain())
+                .isEqualTo(
+                        "  " + wide.get(0) + "  " + wide.get(1) + "\n\n  " + wide.get(0) + "  " + wide.get(2) + "\n");
+    }
+
+    /** A word that fills the line after its indent is broken in itself; a line is never empty. */
+    @Test
+    void aWordLongerThanALineIsBrokenInItself() {
+        assertThat(new Page().item("1.", "z".repeat(96), "").plain())
+                .isEqualTo("  1.  " + "z".repeat(94) + "\n" + "      zz\n");
+        assertThat(new Page().item("1.", "a " + "z".repeat(96), "").plain())
+                .isEqualTo("  1.  a\n      " + "z".repeat(94) + "\n      zz\n");
+    }
+
     @Test
     void marksOfMarkdownInALabelAreOnlyLetters() {
         String markdown = new Page()
