@@ -198,6 +198,10 @@ class LengthPlanTest {
         Finding finding = cut(odd, target);
         assertThat(finding.code()).isEqualTo(LengthCode.TARGET_TOO_SHORT);
         assertThat(finding.term("L")).isInstanceOf(Term.OfLength.class);
+        // What the plane adds is no length along the axis at all.
+        Length nothing = SixtyDegreePlane.of(odd.parts().head()).shorterBy().negated();
+        LengthTarget justNone = new LengthTarget("6", nothing, LengthMeasure.SIXTY_DEGREE_PLANE);
+        assertThat(cut(odd, justNone).code()).isEqualTo(LengthCode.TARGET_TOO_SHORT);
     }
 
     private static Finding cut(Build build, LengthTarget target) {

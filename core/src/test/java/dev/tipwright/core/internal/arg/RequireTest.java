@@ -124,4 +124,39 @@ class RequireTest {
                     .withMessage("extra must be from 0 to 9, was " + bad);
         }
     }
+
+    @Test
+    void lengthsBetweenTwoLimitsIncludeThem() {
+        for (String in : new String[] {"-2 mm", "0 mm", "3 mm"}) {
+            assertThat(Require.within("x", len(in), -2, 3)).isEqualTo(len(in));
+        }
+        for (String out : new String[] {"-2.000001 mm", "3.000001 mm"}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> Require.within("x", len(out), -2, 3))
+                    .withMessage("x must be from -2 mm to 3 mm, was " + out);
+        }
+        assertThatNullPointerException()
+                .isThrownBy(() -> Require.within("x", null, -2, 3))
+                .withMessage("x must not be null");
+    }
+
+    @Test
+    void lengthsAboveZeroEndAtTheirLimit() {
+        for (String in : new String[] {"0.000001 mm", "3 mm"}) {
+            assertThat(Require.someUpTo("x", len(in), 3)).isEqualTo(len(in));
+        }
+        for (String out : new String[] {"-1 mm", "0 mm", "3.000001 mm"}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> Require.someUpTo("x", len(out), 3))
+                    .withMessage("x must be from 0.000001 mm to 3 mm, was " + out);
+        }
+        assertThatNullPointerException()
+                .isThrownBy(() -> Require.someUpTo("x", null, 3))
+                .withMessage("x must not be null");
+    }
+
+    @Test
+    void whatHoldsIsHandedOn() {
+        assertThat(Require.someOf("things", List.of("a", "b"))).containsExactly("a", "b");
+    }
 }
