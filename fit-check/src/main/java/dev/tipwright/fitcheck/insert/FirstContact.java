@@ -24,7 +24,7 @@ import dev.tipwright.core.quantity.Length;
  * }</pre>
  *
  * @param insertion how far the tip goes in ({@code i})
- * @param tipStation where on the tip it binds, up from its end ({@code z}); zero if nothing does
+ * @param tipStation where on the tip it binds, up from its end ({@code z}), the lowest of several; zero if nothing does
  * @param kind what ends the way in
  */
 public record FirstContact(Length insertion, Length tipStation, Kind kind) {
@@ -41,7 +41,7 @@ public record FirstContact(Length insertion, Length tipStation, Kind kind) {
      * Checks the values.
      *
      * @param insertion how far the tip goes in ({@code i})
-     * @param tipStation where on the tip it binds, up from its end ({@code z}); zero if nothing does
+     * @param tipStation where on the tip it binds, up from its end ({@code z}), the lowest of several; zero if nothing does
      * @param kind what ends the way in
      */
     public FirstContact {
@@ -65,13 +65,8 @@ public record FirstContact(Length insertion, Length tipStation, Kind kind) {
 
     /** In time in proportion to the number of stations, for every profile. */
     static FirstContact merged(DiameterProfile tip, Bore bore) {
-        Side up = Side.tip(tip);
-        Side down = Side.bore(bore.profile());
-        int[] scratch = new int
-                [Math.max(tip.stations().size(), bore.profile().stations().size())];
         Nearest nearest = new Nearest(bore.depth().nanometres());
-        nearest.match(up, down, Nearest.KNOTS_OF_TIP, scratch);
-        nearest.match(down, up, Nearest.KNOTS_OF_BORE, scratch);
+        nearest.match(Side.tip(tip), Side.bore(bore.profile()));
         return nearest.touches()
                 ? new FirstContact(
                         Length.ofNanometres(nearest.insertion()),

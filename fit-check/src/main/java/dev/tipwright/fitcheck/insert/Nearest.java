@@ -7,9 +7,6 @@ package dev.tipwright.fitcheck.insert;
  */
 final class Nearest {
 
-    static final int KNOTS_OF_TIP = 1;
-    static final int KNOTS_OF_BORE = -1;
-
     private final long depth;
     private long insertion;
     private long tipStation;
@@ -31,49 +28,33 @@ final class Nearest {
         return tipStation;
     }
 
-    /**
-     * Matches the knots of one side with the other side.
-     *
-     * @param sign whose knots they are: a tip stops where the bore is narrower, a bore where the tip is wider
-     * @param records room for the indices of the other side
-     */
-    void match(Side knots, Side other, int sign, int[] records) {
-        int all = records(other, -sign, records);
-        int stops = all;
-        int best = knots.first();
-        for (int k = knots.first(); k <= knots.last(); k++) {
-            if (k > best && sign * knots.compare(k, knots, best) <= 0) {
-                continue;
+    /** Matches the knots of each side with the places of the other. */
+    void match(Side tip, Side bore) {
+        int[] wider = tip.records();
+        int[] narrower = bore.records();
+        match(tip, wider, bore, narrower);
+        match(bore, narrower, tip, wider);
+    }
+
+    private void match(Side side, int[] knots, Side other, int[] stops) {
+        int stop = stops.length;
+        for (int knot : knots) {
+            while (stop > 0 && side.past(knot, other, stops[stop - 1])) {
+                stop--;
             }
-            best = k;
-            while (stops > 0 && sign * other.compare(records[stops - 1], knots, k) < 0) {
-                stops--;
-            }
-            if (stops < all) {
-                meet(knots, k, other, records[stops], sign);
+            if (stop < stops.length) {
+                long place = other.firstStopping(stops[stop], side, knot);
+                long here = side.at(knot);
+                meet(here + place, side.ofTip() ? here : place);
             }
         }
     }
 
-    /** The knots past every one before, upwards or downwards by sign. */
-    private static int records(Side side, int sign, int[] records) {
-        int count = 0;
-        for (int k = side.first(); k <= side.last(); k++) {
-            if (count == 0 || sign * side.compare(k, side, records[count - 1]) > 0) {
-                records[count++] = k;
-            }
-        }
-        return count;
-    }
-
-    /** The other side's knot is the first that stops this one; the place where it begins to is just before it. */
-    private void meet(Side knots, int knot, Side other, int stop, int sign) {
-        long place = stop == other.first() ? 0 : other.crossing(stop, knots, knot);
-        long sum = knots.at(knot) + place;
-        long tip = sign == KNOTS_OF_TIP ? knots.at(knot) : place;
-        if (sum < insertion || (sum == insertion && sum < depth && tip < tipStation)) {
+    /** Of several places with the same insertion, the one nearest to the end of the tip. */
+    private void meet(long sum, long tip) {
+        if (sum <= insertion) {
+            tipStation = sum < insertion ? tip : Math.min(tip, tipStation);
             insertion = sum;
-            tipStation = tip;
         }
     }
 }

@@ -9,11 +9,20 @@ import java.util.List;
 /**
  * The same search as {@link Nearest}, without a single object on the way, for what most benches have: a few stations, with profiles that
  * begin and end at one or on a cylinder. Every knot is matched from the start of the other side, so it is for short lists only.
+ *
+ * <p>A size is counted so that more binds sooner: the greatest diameter of a tip, and less the least one of a bore. Two sizes overlap
+ * where their sum is above zero.
  */
 final class Plain {
 
-    /** Beyond this many stations the merge is faster. */
+    /** With more stations the merge is faster. */
     private static final int FEW = 8;
+
+    /** A place past the end of every profile. */
+    private static final long NOWHERE = Long.MAX_VALUE / 2;
+
+    private static final boolean TIP = true;
+    private static final boolean BORE = false;
 
     private Plain() {}
 
@@ -21,40 +30,40 @@ final class Plain {
         List<Station> stations = profile.stations();
         int last = stations.size() - 1;
         return last < FEW
-                && endsWell(stations, 0, 1, profile.from().nanometres())
-                && endsWell(stations, last, last - 1, profile.to().nanometres());
+                && endsWell(stations.get(0), stations.get(1), profile.from())
+                && endsWell(stations.get(last), stations.get(last - 1), profile.to())
+                && stations.get(1).at().moreThan(profile.from())
+                && stations.get(last - 1).at().lessThan(profile.to());
     }
 
-    /** Whether a domain ends at its outermost station, with no step there; or short of it on a cylinder of its diameter. */
-    private static boolean endsWell(List<Station> stations, int outermost, int next, long end) {
-        Station outer = stations.get(outermost);
-        Station inner = stations.get(next);
-        boolean level = outer.least().equals(inner.least()) && outer.greatest().equals(inner.greatest());
-        long whole = at(stations, next) - at(stations, outermost);
-        long left = at(stations, next) - end;
-        return Long.signum(left) * Long.signum(whole) > 0 && (left == whole || level);
+    /** Whether a domain ends at its outermost station, or between that and the next on a cylinder. */
+    private static boolean endsWell(Station outermost, Station next, Length end) {
+        return outermost.at().equals(end)
+                || (outermost.least().equals(next.least())
+                        && outermost.greatest().equals(next.greatest()));
     }
 
     static FirstContact contact(DiameterProfile tip, Bore bore) {
         List<Station> up = tip.stations();
         List<Station> down = bore.profile().stations();
-        long depth = bore.profile().to().nanometres() - bore.profile().from().nanometres();
+        long end = tip.from().nanometres();
+        long depth = bore.depth().nanometres();
         long insertion = depth;
         long tipStation = 0;
-        for (int k = 0; k < up.size() && place(tip, k) < insertion; k++) {
-            long z = place(tip, k);
-            long y = firstNarrower(bore.profile(), up.get(k).greatest().nanometres(), insertion - z);
+        for (int k = 0; k < up.size() && place(up, k, end) < insertion; k++) {
+            long z = place(up, k, end);
+            long y = firstPast(down, BORE, -size(up, k, TIP), 0);
             if (z + y < insertion) {
                 insertion = z + y;
                 tipStation = z;
             }
         }
-        for (int k = 0; k < down.size() && place(bore.profile(), k) <= insertion; k++) {
-            long y = place(bore.profile(), k);
-            long z = firstWider(tip, down.get(k).least().nanometres(), insertion - y);
-            if (y + z < insertion || (y + z == insertion && insertion < depth && z < tipStation)) {
+        for (int k = 0; k < down.size() && place(down, k, 0) < insertion; k++) {
+            long y = place(down, k, 0);
+            long z = firstPast(up, TIP, -size(down, k, BORE), end);
+            if (y + z <= insertion) {
+                tipStation = y + z < insertion ? z : Math.min(z, tipStation);
                 insertion = y + z;
-                tipStation = z;
             }
         }
         return insertion < depth
@@ -63,55 +72,32 @@ final class Plain {
                 : new FirstContact(bore.depth(), Length.ZERO, FirstContact.Kind.CLEARS);
     }
 
-    /** Where the bore is first narrower, if that is short of a limit; else a place past it. */
-    private static long firstNarrower(DiameterProfile bore, long diameter, long limit) {
-        List<Station> down = bore.stations();
-        long before = 0;
-        long wide = 0;
-        for (int k = 0; k < down.size() && before <= limit; k++) {
-            long here = place(bore, k);
-            long narrow = down.get(k).least().nanometres();
-            if (narrow < diameter) {
-                return k == 0 ? 0 : crossing(before, here, wide, narrow, diameter);
-            }
-            before = here;
-            wide = narrow;
+    /** Where a size is first past a limit, rounded down; at a step, the step. */
+    private static long firstPast(List<Station> stations, boolean tip, long limit, long from) {
+        int k = 0;
+        while (k < stations.size() && size(stations, k, tip) <= limit) {
+            k++;
         }
-        return limit + 1;
-    }
-
-    /** Where the tip is first wider, up from its end, if that is no further than a limit; else a place past it. */
-    private static long firstWider(DiameterProfile tip, long diameter, long limit) {
-        List<Station> up = tip.stations();
-        long before = 0;
-        long thin = 0;
-        for (int k = 0; k < up.size() && before <= limit; k++) {
-            long here = place(tip, k);
-            long thick = up.get(k).greatest().nanometres();
-            if (thick > diameter) {
-                return k == 0 ? 0 : crossing(before, here, thin, thick, diameter);
-            }
-            before = here;
-            thin = thick;
+        if (k == 0 || k == stations.size()) {
+            return k == 0 ? 0 : NOWHERE;
         }
-        return limit + 1;
+        long left = limit - size(stations, k - 1, tip);
+        long rise = size(stations, k, tip) - size(stations, k - 1, tip);
+        long start = at(stations, k - 1);
+        return start - from + left * (at(stations, k) - start) / rise;
     }
 
-    /** Where a straight line reaches a diameter, rounded down; at a step, the step. */
-    private static long crossing(long start, long end, long first, long last, long diameter) {
-        return start + Math.floorDiv((diameter - first) * (end - start), last - first);
+    private static long size(List<Station> stations, int k, boolean tip) {
+        Station station = stations.get(k);
+        return tip ? station.greatest().nanometres() : -station.least().nanometres();
     }
 
-    /** The place of a station from the start of the domain; of one past its end, the end. */
-    private static long place(DiameterProfile profile, int knot) {
-        long from = profile.from().nanometres();
-        return Math.min(
-                        Math.max(at(profile.stations(), knot), from),
-                        profile.to().nanometres())
-                - from;
+    /** The place of a station from the start of the domain; of one before it, the start. */
+    private static long place(List<Station> stations, int k, long from) {
+        return Math.max(0, at(stations, k) - from);
     }
 
-    private static long at(List<Station> stations, int knot) {
-        return stations.get(knot).at().nanometres();
+    private static long at(List<Station> stations, int k) {
+        return stations.get(k).at().nanometres();
     }
 }

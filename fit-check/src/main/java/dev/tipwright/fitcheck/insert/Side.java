@@ -3,6 +3,7 @@ package dev.tipwright.fitcheck.insert;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import java.math.BigInteger;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,7 +13,7 @@ import java.util.List;
 final class Side {
 
     private final List<Station> stations;
-    private final boolean greatest;
+    private final boolean tip;
     private final long from;
     private final long to;
     private final int first;
@@ -26,17 +27,17 @@ final class Side {
         }
     }
 
-    private Side(DiameterProfile profile, boolean greatest) {
+    private Side(DiameterProfile profile, boolean tip) {
         this.stations = profile.stations();
-        this.greatest = greatest;
+        this.tip = tip;
         this.from = profile.from().nanometres();
         this.to = profile.to().nanometres();
         int start = 0;
-        while (start + 1 < stations.size() && place(start + 1) <= from) {
+        while (place(start + 1) <= from) {
             start++;
         }
         int end = stations.size() - 1;
-        while (end > start + 1 && place(end - 1) >= to) {
+        while (place(end - 1) >= to) {
             end--;
         }
         this.first = start;
@@ -53,12 +54,8 @@ final class Side {
         return new Side(bore, false);
     }
 
-    int first() {
-        return first;
-    }
-
-    int last() {
-        return last;
+    boolean ofTip() {
+        return tip;
     }
 
     /** The place of a knot from the start of the domain. */
@@ -66,31 +63,44 @@ final class Side {
         return Math.min(Math.max(place(knot), from), to) - from;
     }
 
-    /** Sign of this diameter at a knot less another's at a knot. */
-    int compare(int knot, Side other, int otherKnot) {
-        return whole(knot) && other.whole(otherKnot)
-                ? Long.compare(diameter(knot), other.diameter(otherKnot))
-                : ratio(knot).compare(other.ratio(otherKnot));
+    /** The knots past every one before. */
+    int[] records() {
+        int[] records = new int[stations.size()];
+        int count = 0;
+        for (int k = first; k <= last; k++) {
+            if (count == 0 || past(k, this, records[count - 1])) {
+                records[count++] = k;
+            }
+        }
+        return Arrays.copyOf(records, count);
     }
 
-    /** Where, between the knot before and this one, the diameter passes that of another's knot; rounded down. */
-    long crossing(int knot, Side other, int otherKnot) {
+    /** Whether a knot goes beyond another: a tip is wider there, a bore narrower. */
+    boolean past(int knot, Side other, int otherKnot) {
+        int wider = whole(knot) && other.whole(otherKnot)
+                ? Long.compare(diameter(knot), other.diameter(otherKnot))
+                : ratio(knot).compare(other.ratio(otherKnot));
+        return (tip ? wider : -wider) > 0;
+    }
+
+    /** Where this first stops another's knot, if it does so at this knot and at none before; rounded down; at a step, the step. */
+    long firstStopping(int knot, Side other, int otherKnot) {
+        if (knot == first) {
+            return 0;
+        }
         long start = place(knot - 1);
         long span = place(knot) - start;
-        if (span == 0) {
-            return at(knot);
-        }
         long atStart = diameter(knot - 1);
         long rise = diameter(knot) - atStart;
         if (other.whole(otherKnot)) {
-            return start - from + Math.floorDiv((other.diameter(otherKnot) - atStart) * span, rise);
+            return start - from + (other.diameter(otherKnot) - atStart) * span / rise;
         }
         Ratio wanted = other.ratio(otherKnot);
         BigInteger over = wanted.over.subtract(wanted.under.multiply(BigInteger.valueOf(atStart)));
         BigInteger under = wanted.under.multiply(BigInteger.valueOf(rise));
-        BigInteger[] parts = over.multiply(BigInteger.valueOf(span)).divideAndRemainder(under);
-        boolean below = parts[1].signum() * under.signum() < 0;
-        return start - from + parts[0].longValueExact() - (below ? 1 : 0);
+        return start
+                - from
+                + over.multiply(BigInteger.valueOf(span)).divide(under).longValueExact();
     }
 
     private long place(int knot) {
@@ -99,23 +109,22 @@ final class Side {
 
     private long diameter(int knot) {
         Station station = stations.get(knot);
-        return (greatest ? station.greatest() : station.least()).nanometres();
+        return (tip ? station.greatest() : station.least()).nanometres();
     }
 
     /** Whether the knot is a station inside the domain and not the domain's end between two. */
     private boolean whole(int knot) {
-        long place = place(knot);
-        return place >= from && place <= to;
+        return at(knot) == place(knot) - from;
     }
 
     private Ratio ratio(int knot) {
         if (whole(knot)) {
             return new Ratio(BigInteger.valueOf(diameter(knot)), BigInteger.ONE);
         }
-        int low = place(knot) < from ? knot : knot - 1;
-        long end = place(knot) < from ? from : to;
-        long span = place(low + 1) - place(low);
-        long over = diameter(low) * span + (diameter(low + 1) - diameter(low)) * (end - place(low));
+        int low = Math.min(knot, last - 1);
+        long start = place(low);
+        long span = place(low + 1) - start;
+        long over = diameter(low) * span + (diameter(low + 1) - diameter(low)) * (from + at(knot) - start);
         return new Ratio(BigInteger.valueOf(over), BigInteger.valueOf(span));
     }
 }

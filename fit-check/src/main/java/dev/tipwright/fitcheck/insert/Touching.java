@@ -36,9 +36,6 @@ final class Touching {
         for (Station station : bore.profile().stations()) {
             keep(insertion.minus(station.at()), end);
         }
-        if (contact.kind() == FirstContact.Kind.TOUCHES) {
-            keep(contact.tipStation(), end);
-        }
     }
 
     private void keep(Length place, Length end) {
@@ -64,14 +61,11 @@ final class Touching {
         return joined(found);
     }
 
-    /** The clearance at a place with the worse side of every step; what lies past an end of a profile does not count. */
+    /** The clearance at a place with the worse side of every step. */
     private double worst(Length place) {
         double z = place.millimetres();
         double y = facing(place);
-        double inside = Math.max(z < tip.to() ? tip.after(z) : 0, z > 0 ? tip.before(z) : 0);
-        double around =
-                Math.min(y < bore.to() ? bore.after(y) : Double.MAX_VALUE, y > 0 ? bore.before(y) : Double.MAX_VALUE);
-        return around - inside;
+        return Math.min(bore.after(y), bore.before(y)) - Math.max(tip.after(z), tip.before(z));
     }
 
     private double facing(Length place) {
@@ -83,11 +77,9 @@ final class Touching {
         double to = high.millimetres();
         double start = bore.before(facing(low)) - tip.after(from) - near;
         double end = bore.after(facing(high)) - tip.before(to) - near;
-        if (start <= 0 && end <= 0) {
-            found.add(new Stretch(from, to));
-        } else if (start <= 0 || end <= 0) {
-            double crossing = from + (to - from) * start / (start - end);
-            found.add(start <= 0 ? new Stretch(from, crossing) : new Stretch(crossing, to));
+        double crossing = from + (to - from) * start / (start - end);
+        if (Math.min(start, end) <= 0) {
+            found.add(new Stretch(start <= 0 ? from : crossing, end <= 0 ? to : crossing));
         }
     }
 

@@ -84,6 +84,24 @@ class WitnessMarksTest {
                         new WitnessMark(mil(400), mil(400), mil(600), mil(600)));
     }
 
+    /** Binary fractions of a millimetre, so that .25 is the very clearance: 9 less 8.75, with .5 below and .75 above. */
+    @Test
+    void justTheToleranceIsTouching() {
+        DiameterProfile tip = DiameterProfile.of(station(0, 8.5), station(5, 8.5), station(5, 8.75), station(20, 8.75));
+        Bore bore =
+                Bore.ofReadings(List.of(station(0, 9.5), station(5, 9.5), station(5, 9), station(10, 9)), BoreEnd.FLAT);
+        Length five = Length.ofMillimetres(5);
+        assertThat(WitnessMarks.of(tip, bore, Length.ofMillimetres(.25)).marks())
+                .containsExactly(new WitnessMark(five, five, five, five));
+    }
+
+    @Test
+    void aCylinderThatFillsItsBoreTouchesAllAlong() {
+        WitnessMarks marks = WitnessMarks.of(cylinder(355), bore(0, 355, 1250, 355), Length.ZERO);
+        assertThat(marks.marks()).containsExactly(new WitnessMark(mil(0), mil(1250), mil(0), mil(1250)));
+        assertThat(code(marks)).isEqualTo(InsertCode.TOUCHES_ALL_ALONG);
+    }
+
     @Test
     void aBarrelledTipAndAWaistedBoreTouchBetween() {
         WitnessMarks lump = WitnessMarks.of(tip(0, 340, 400, 358, 800, 340), bore(0, 360, 1250, 350), TENTH);
@@ -308,6 +326,10 @@ class WitnessMarksTest {
             stations.add(Station.of(mil(placesAndDiameters[k]), mil(placesAndDiameters[k + 1])));
         }
         return stations;
+    }
+
+    private static Station station(double placeMm, double diameterMm) {
+        return Station.of(Length.ofMillimetres(placeMm), Length.ofMillimetres(diameterMm));
     }
 
     private static Length mil(double thousandths) {
