@@ -58,7 +58,7 @@ final class Plain {
                 tipStation = z;
             }
         }
-        for (int k = 0; k < down.size() && place(down, k, 0) < insertion; k++) {
+        for (int k = 0; k < down.size() && place(down, k, 0) <= insertion; k++) {
             long y = place(down, k, 0);
             long z = firstPast(up, TIP, -size(down, k, BORE), end);
             if (y + z <= insertion) {

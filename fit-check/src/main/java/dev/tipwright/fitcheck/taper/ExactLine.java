@@ -135,12 +135,12 @@ record ExactLine(List<Knot> knots) {
             Fraction end = before(to);
             Fraction over = start.minus(other.after(from));
             Fraction under = other.before(to).minus(end);
-            least.add(new Knot(from, over.sign() > 0 ? other.after(from) : start));
+            least.add(new Knot(from, start.min(other.after(from))));
             if (over.sign() * under.sign() > 0) {
                 Fraction part = over.by(over.plus(under));
                 least.add(new Knot(from.plus(part.times(to.minus(from))), start.plus(part.times(end.minus(start)))));
             }
-            least.add(new Knot(to, under.sign() < 0 ? other.before(to) : end));
+            least.add(new Knot(to, end.min(other.before(to))));
         }
         return new ExactLine(least);
     }

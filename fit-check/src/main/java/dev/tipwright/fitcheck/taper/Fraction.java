@@ -27,9 +27,8 @@ record Fraction(BigInteger over, BigInteger under) implements Comparable<Fractio
 
     /** This one over another, which is not zero. */
     Fraction by(Fraction other) {
-        BigInteger top = over.multiply(other.under);
-        BigInteger bottom = under.multiply(other.over);
-        return bottom.signum() < 0 ? new Fraction(top.negate(), bottom.negate()) : new Fraction(top, bottom);
+        BigInteger sign = BigInteger.valueOf(other.sign());
+        return new Fraction(over.multiply(other.under).multiply(sign), under.multiply(other.over.abs()));
     }
 
     int sign() {
@@ -47,10 +46,12 @@ record Fraction(BigInteger over, BigInteger under) implements Comparable<Fractio
         return -new Fraction(over.negate(), under).floor();
     }
 
+    /** The lesser of two; this one if they are the same. */
     Fraction min(Fraction other) {
         return compareTo(other) <= 0 ? this : other;
     }
 
+    /** The greater of two; this one if they are the same. */
     Fraction max(Fraction other) {
         return compareTo(other) >= 0 ? this : other;
     }

@@ -85,10 +85,11 @@ public record StagedTip(DiameterProfile tip, DiameterProfile finished, Bore bore
         Length most = Length.ofMillimetres(100);
         Require.between("stock", stock, most.negated(), most);
         Contact contact = lines().contact(Fraction.of(stock.nanometres()));
+        Length deep = Length.ofNanometres(contact.insertion().floor());
         return new FirstContact(
-                Length.ofNanometres(contact.insertion().floor()),
+                deep,
                 Length.ofNanometres(contact.tipStation().floor()),
-                contact.touches() ? FirstContact.Kind.TOUCHES : FirstContact.Kind.CLEARS);
+                deep.lessThan(insertion) ? FirstContact.Kind.TOUCHES : FirstContact.Kind.CLEARS);
     }
 
     /**
@@ -153,7 +154,8 @@ public record StagedTip(DiameterProfile tip, DiameterProfile finished, Bore bore
                 lines().stock(Fraction.of(insertion.nanometres())).floor());
     }
 
-    private record Contact(Fraction insertion, Fraction tipStation, boolean touches) {}
+    /** Where nothing touches, all the way in and zero. */
+    private record Contact(Fraction insertion, Fraction tipStation) {}
 
     private record Lines(ExactLine tip, ExactLine finished, ExactLine bore) {
 
@@ -161,12 +163,8 @@ public record StagedTip(DiameterProfile tip, DiameterProfile finished, Bore bore
         Fraction stock() {
             Fraction most = tip.after(Fraction.ZERO).minus(finished.after(Fraction.ZERO));
             for (Fraction at : ExactLine.places(tip, finished)) {
-                if (at.sign() > 0) {
-                    most = most.max(tip.before(at).minus(finished.before(at)));
-                }
-                if (at.compareTo(finished.end()) < 0) {
-                    most = most.max(tip.after(at).minus(finished.after(at)));
-                }
+                most = most.max(tip.before(at).minus(finished.before(at)))
+                        .max(tip.after(at).minus(finished.after(at)));
             }
             return most;
         }
@@ -177,9 +175,6 @@ public record StagedTip(DiameterProfile tip, DiameterProfile finished, Bore bore
          */
         Fraction stock(Fraction insertion) {
             Fraction least = stock();
-            if (insertion.sign() <= 0) {
-                return least;
-            }
             ExactLine around = bore.mirrored(insertion);
             List<Fraction> places = ExactLine.places(tip, finished, around);
             for (int k = 1; k < places.size(); k++) {
@@ -192,19 +187,21 @@ public record StagedTip(DiameterProfile tip, DiameterProfile finished, Bore bore
                 }
                 Fraction start = around.after(from).minus(finished.after(from));
                 Fraction end = around.before(to).minus(finished.before(to));
-                Fraction middle = over.sign() * under.sign() < 0
-                        ? start.plus(over.by(over.minus(under)).times(end.minus(start)))
-                        : start;
-                least = least.min(over.sign() < 0 ? middle : start);
-                least = least.min(under.sign() < 0 ? middle : end);
+                least = least.min(over.sign() < 0 ? middle(over, under, start, end) : start)
+                        .min(under.sign() < 0 ? middle(over, under, start, end) : end);
             }
             return least;
+        }
+
+        /** The value of a straight line where another is zero, from what both are at two places. */
+        private static Fraction middle(Fraction over, Fraction under, Fraction start, Fraction end) {
+            return start.plus(over.by(over.minus(under)).times(end.minus(start)));
         }
 
         Contact contact(Fraction stock) {
             ExactLine worked = tip.least(finished.plus(stock)).negated().runningLeast();
             ExactLine shrinking = bore.negated();
-            Contact nearest = new Contact(bore.end(), Fraction.ZERO, false);
+            Contact nearest = new Contact(bore.end(), Fraction.ZERO);
             for (ExactLine.Knot knot : worked.knots()) {
                 Optional<Fraction> stop = bore.firstBelow(Fraction.ZERO.minus(knot.value()));
                 nearest = nearer(nearest, knot.at(), stop.orElse(bore.end()));
@@ -216,11 +213,14 @@ public record StagedTip(DiameterProfile tip, DiameterProfile finished, Bore bore
             return nearest;
         }
 
+        /** Of several places with the same insertion, the one nearest to the end of the tip. */
         private static Contact nearer(Contact nearest, Fraction tip, Fraction bore) {
             Fraction sum = tip.plus(bore);
             int sign = sum.compareTo(nearest.insertion());
-            boolean lower = sign == 0 && nearest.touches() && tip.compareTo(nearest.tipStation()) < 0;
-            return sign < 0 || lower ? new Contact(sum, tip, true) : nearest;
+            if (sign > 0) {
+                return nearest;
+            }
+            return new Contact(sum, sign == 0 ? tip.min(nearest.tipStation()) : tip);
         }
     }
 }

@@ -89,6 +89,12 @@ class TwoWaysTest {
         assertContact(profile(0, 340, 1000, 360), bore(0, 360, 500, 350, 2000, 350), 1000, 500);
     }
 
+    /** They meet from 1 in up the tip, at the mouth, to its very end, as wide as the bore where that stops to narrow. */
+    @Test
+    void theEndIsNamedWhereItIsJustAsWide() {
+        assertContact(profile(0, 350, 2000, 370), bore(0, 360, 1000, 350, 2000, 350), 1000, 0);
+    }
+
     /** A cylinder and, 2 in up, a cone that gains .02 an inch, with 1 in cut off: it is as wide as the bore another inch up. */
     @Test
     void placesAreCountedFromTheCut() {

@@ -1,6 +1,7 @@
 package dev.tipwright.fitcheck.taper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.evidence.Reading;
@@ -252,6 +253,24 @@ class MaterialRemovalByHandTest {
         assertThat(removal.leastStiffness()).contains(0.0);
         MaterialRemoval finishOnly = MaterialRemoval.of(TUBE.withWall(wall(0.05)), bore(9.5, 20), mm(20), mm(0.1));
         assertThat(finishOnly.leastStiffness()).contains(0.0);
+    }
+
+    /** 8.5 less twice .25 is 8, bare and inside: binary fractions, so nothing at all is left of the wall. */
+    @Test
+    void aWallThatIsAllFinishHasNoStiffness() {
+        TipSection shell = tube(cylinder(8.5), 0.25).withWall(wall(0.25));
+        MaterialRemoval removal = MaterialRemoval.of(shell, bore(8.5, 20), mm(20), mm(0.1));
+        assertThat(removal.leastWall()).contains(Length.ZERO);
+        assertThat(removal.leastStiffness()).contains(0.0);
+        assertThat(removal.stiffnessAtMouth()).contains(0.0);
+    }
+
+    @Test
+    void aFinishAsThickAsTheTipIsRefused() {
+        assertThatThrownBy(() -> tube(cylinder(8), 4).stripped())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("finish must leave some of the tip under it, was 0 mm");
+        assertThat(tube(cylinder(8), 3.5).stripped().stations()).containsExactly(at(0, 1), at(200, 1));
     }
 
     /** Solid: (9.4 / 9.8)^4. */

@@ -12,6 +12,7 @@ import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.fitcheck.TipFit;
+import dev.tipwright.fitcheck.insert.FirstContact;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -135,6 +136,26 @@ class StageTableTest {
         StockLeft left = slim.stock(in(".5"), in("1/64"));
         assertThat(left.kind()).isEqualTo(StockLeft.Kind.DISAGREES);
         assertThat(StageTable.of(slim, thou(1)).next(left).means()).isEqualTo(NextMeasurement.Means.MEASURE_AGAIN);
+    }
+
+    /** As wide as the bore along a stretch, at .7 in all over it, and at 1 in from the mouth to half an inch up. */
+    @Test
+    void ofPlacesWithOneInsertionTheLowestOnTheTipIsNamed() {
+        Bore bore = Bore.ofTwoDiameters(in(".360"), in(".350"), in("1"), BoreEnd.FLAT);
+        StagedTip alike = tip(".375", ".351", ".361", bore);
+        assertThat(alike.contact(thou(2)))
+                .isEqualTo(new FirstContact(in(".7"), Length.ZERO, FirstContact.Kind.TOUCHES));
+        StagedTip bent = new StagedTip(
+                DiameterProfile.cylinder(in(".375"), in("8")),
+                DiameterProfile.of(Station.of(Length.ZERO, in(".338")), Station.of(in("2"), in(".378"))),
+                Bore.ofReadings(
+                        List.of(
+                                Station.of(Length.ZERO, in(".360")),
+                                Station.of(in(".5"), in(".350")),
+                                Station.of(in("2"), in(".350"))),
+                        BoreEnd.FLAT),
+                in("2"));
+        assertThat(bent.contact(thou(2))).isEqualTo(new FirstContact(in("1"), in(".5"), FirstContact.Kind.TOUCHES));
     }
 
     @Property(tries = 300)

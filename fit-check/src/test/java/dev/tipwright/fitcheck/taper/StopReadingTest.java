@@ -97,6 +97,7 @@ class StopReadingTest {
         // Caliper: .3588 - .351 = 7.8 and .3671 - .359 = 8.1, each within .2.
         assertThat(report.stock()).contains(new StockRange(thou(7.6), thou(8.3)));
         assertThat(report.findings()).isEmpty();
+        assertThat(report.shimWall()).isEmpty();
     }
 
     @Test
