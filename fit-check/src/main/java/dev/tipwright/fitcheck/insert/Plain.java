@@ -50,17 +50,17 @@ final class Plain {
         long depth = bore.depth().nanometres();
         long insertion = depth;
         long tipStation = 0;
-        for (int k = 0; k < up.size() && place(up, k, end) < insertion; k++) {
-            long z = place(up, k, end);
-            long y = firstPast(down, BORE, -size(up, k, TIP), 0);
+        for (int k = 0; k < up.size() && place(up.get(k), end) < insertion; k++) {
+            long z = place(up.get(k), end);
+            long y = firstPast(down, BORE, -size(up.get(k), TIP), 0);
             if (z + y < insertion) {
                 insertion = z + y;
                 tipStation = z;
             }
         }
-        for (int k = 0; k < down.size() && place(down, k, 0) <= insertion; k++) {
-            long y = place(down, k, 0);
-            long z = firstPast(up, TIP, -size(down, k, BORE), end);
+        for (int k = 0; k < down.size() && place(down.get(k), 0) <= insertion; k++) {
+            long y = place(down.get(k), 0);
+            long z = firstPast(up, TIP, -size(down.get(k), BORE), end);
             if (y + z <= insertion) {
                 tipStation = y + z < insertion ? z : Math.min(z, tipStation);
                 insertion = y + z;
@@ -74,30 +74,30 @@ final class Plain {
 
     /** Where a size is first past a limit, rounded down; at a step, the step. */
     private static long firstPast(List<Station> stations, boolean tip, long limit, long from) {
-        int k = 0;
-        while (k < stations.size() && size(stations, k, tip) <= limit) {
-            k++;
+        Station above = stations.get(0);
+        long left = limit - size(above, tip);
+        if (left < 0) {
+            return 0;
         }
-        if (k == 0 || k == stations.size()) {
-            return k == 0 ? 0 : NOWHERE;
+        for (int k = 1; k < stations.size(); k++) {
+            Station here = stations.get(k);
+            long over = size(here, tip) - limit;
+            if (over > 0) {
+                long start = above.at().nanometres();
+                return start - from + left * (here.at().nanometres() - start) / (left + over);
+            }
+            above = here;
+            left = -over;
         }
-        long left = limit - size(stations, k - 1, tip);
-        long rise = size(stations, k, tip) - size(stations, k - 1, tip);
-        long start = at(stations, k - 1);
-        return start - from + left * (at(stations, k) - start) / rise;
+        return NOWHERE;
     }
 
-    private static long size(List<Station> stations, int k, boolean tip) {
-        Station station = stations.get(k);
+    private static long size(Station station, boolean tip) {
         return tip ? station.greatest().nanometres() : -station.least().nanometres();
     }
 
     /** The place of a station from the start of the domain; of one before it, the start. */
-    private static long place(List<Station> stations, int k, long from) {
-        return Math.max(0, at(stations, k) - from);
-    }
-
-    private static long at(List<Station> stations, int k) {
-        return stations.get(k).at().nanometres();
+    private static long place(Station station, long from) {
+        return Math.max(0, station.at().nanometres() - from);
     }
 }
