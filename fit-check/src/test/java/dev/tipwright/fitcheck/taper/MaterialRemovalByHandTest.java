@@ -270,7 +270,18 @@ class MaterialRemovalByHandTest {
         assertThatThrownBy(() -> tube(cylinder(8), 4).stripped())
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("finish must leave some of the tip under it, was 0 mm");
+        assertThatThrownBy(() -> MaterialRemoval.of(tube(cylinder(8), 4), bore(9.5, 20), mm(20), mm(0.1)))
+                .hasMessage("finish must leave some of the tip under it, was 0 mm");
         assertThat(tube(cylinder(8), 3.5).stripped().stations()).containsExactly(at(0, 1), at(200, 1));
+    }
+
+    @Test
+    void aClearanceAsWideAsTheBoreIsRefused() {
+        assertThatThrownBy(() -> MaterialRemoval.of(TUBE, bore(9.5, 20), mm(20), mm(9.5)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("clearance must be less than the bore is wide");
+        assertThat(MaterialRemoval.of(TUBE, bore(9.5, 20), mm(20), mm(9)).finished())
+                .containsExactly(at(0, 0.5), at(20, 0.5));
     }
 
     /** Solid: (9.4 / 9.8)^4. */

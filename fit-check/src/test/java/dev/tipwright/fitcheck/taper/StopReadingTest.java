@@ -100,6 +100,15 @@ class StopReadingTest {
         assertThat(report.shimWall()).isEmpty();
     }
 
+    /** Half way down, a sixty-fourth of depth is .0001 in of stock: 8 within .1 thousandths, the lower end a nanometre of depth further. */
+    @Test
+    void depthAloneTellsTheStockWhileTheTipIsOnItsWay() {
+        StopReport report = StopReport.of(TIP, StopReading.ofDepth(in(".625")), WANTED, in("1/64"), thou(.2));
+        StockRange stock = report.stock().orElseThrow();
+        assertThat(stock.most()).isEqualTo(thou(8.1));
+        assertThat(stock.least().thousandths()).isBetween(7.8999, 7.9);
+    }
+
     @Test
     void depthAloneBoundsStockOnOneSideWhenSeated() {
         StopReport report = StopReport.of(TIP, StopReading.ofDepth(in("1.25")), WANTED, in("1/64"), thou(.2));
