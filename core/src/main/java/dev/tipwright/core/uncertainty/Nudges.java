@@ -345,7 +345,7 @@ public final class Nudges {
 
     private static Length moved(Length length, double mm) {
         Require.that(Math.abs(mm) <= FARTHEST, "delta", "must be from -10000 to 10000 mm", mm);
-        return Length.ofNanometres(length.nanometres() + Math.round(mm * NANOMETRES));
+        return Length.ofNanometres(length.nanometres() + (long) Math.rint(mm * NANOMETRES));
     }
 
     private static Mass grams(double delta) {

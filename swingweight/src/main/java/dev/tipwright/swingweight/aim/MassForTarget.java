@@ -84,24 +84,24 @@ public final class MassForTarget {
      * The same where the moment of the club is known already.
      *
      * @param build the club, without a tip weight
-     * @param without its moment about the fulcrum of the scale
+     * @param moment its moment about the fulcrum of the scale
      * @param scale the scale
      * @param wanted what it is to read
      * @param stock the weights there are
      * @return the nearest; empty if none is nearer than no weight at all
      */
     public static Optional<TipWeight> fromStock(
-            Build build, FirstMoment without, SwingWeightScale scale, SwingWeight wanted, List<TipWeight> stock) {
+            Build build, FirstMoment moment, SwingWeightScale scale, SwingWeight wanted, List<TipWeight> stock) {
         Require.given("build", build);
-        Require.given("without", without);
+        Require.given("moment", moment);
         Require.given("scale", scale);
         Require.given("wanted", wanted);
         List<TipWeight> weights = Require.list("stock", stock);
         Length tip = build.tipFromTop();
-        double off = off(scale, wanted, without);
+        double off = off(scale, wanted, moment);
         return weights.stream()
-                .filter(weight -> offWith(weight, tip, without, scale, wanted) < off)
-                .min(Comparator.comparingDouble((TipWeight weight) -> offWith(weight, tip, without, scale, wanted))
+                .filter(weight -> offWith(weight, tip, moment, scale, wanted) < off)
+                .min(Comparator.comparingDouble((TipWeight weight) -> offWith(weight, tip, moment, scale, wanted))
                         .thenComparing(TipWeight::mass)
                         .thenComparing(TipWeight::label));
     }

@@ -222,7 +222,7 @@ class MassForTargetTest {
         missing("stock", () -> MassForTarget.fromStock(build, SCALE, d0, null));
         FirstMoment moment = club.momentAbout(SCALE.fulcrum());
         missing("build", () -> MassForTarget.fromStock(null, moment, SCALE, d0, List.of()));
-        missing("without", () -> MassForTarget.fromStock(build, null, SCALE, d0, List.of()));
+        missing("moment", () -> MassForTarget.fromStock(build, null, SCALE, d0, List.of()));
         missing("scale", () -> MassForTarget.fromStock(build, moment, null, d0, List.of()));
         missing("wanted", () -> MassForTarget.fromStock(build, moment, SCALE, null, List.of()));
         missing("stock", () -> MassForTarget.fromStock(build, moment, SCALE, d0, null));
