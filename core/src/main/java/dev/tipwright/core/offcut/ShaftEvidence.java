@@ -37,7 +37,7 @@ import java.util.function.Function;
  */
 public final class ShaftEvidence {
 
-    /** A reading is called unlike what was expected from a quarter more or a fifth less on: an assumption of this library. */
+    /** A reading is called unlike what was expected when it is over a quarter more, or over a fifth less: an assumption of this library. */
     private static final double UNLIKE = 1.25;
 
     private ShaftEvidence() {}

@@ -116,15 +116,15 @@ public record Input(
      * @param unit the unit
      * @param estimate the best value, in {@code unit}
      * @param expandedUncertainty the expanded uncertainty {@code U}, in {@code unit}, not negative
-     * @param coverageFactor the coverage factor {@code k}, above 0 and at most 1e150
+     * @param coverageFactor the coverage factor {@code k}, from 1e-100 to 1e150
      * @return the input
      * @throws IllegalArgumentException if an argument is outside its range
      */
     public static Input ofExpanded(
             String name, String unit, double estimate, double expandedUncertainty, double coverageFactor) {
-        if (!(coverageFactor > 1e-100 && coverageFactor <= Check.LARGEST)) {
+        if (!(coverageFactor >= 1e-100 && coverageFactor <= Check.LARGEST)) {
             throw new IllegalArgumentException(
-                    "coverageFactor of " + name + " must be above 0 and at most 1e150, was " + coverageFactor);
+                    "coverageFactor of " + name + " must lie between 1e-100 and 1e150, was " + coverageFactor);
         }
         double expanded = Check.uncertainty("expandedUncertainty of " + name, expandedUncertainty, unit);
         return ofStandard(name, unit, estimate, expanded / coverageFactor);

@@ -133,11 +133,11 @@ class InputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, 0, -2})
+    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, 0, -2, 9e-101})
     void refusesACoverageFactorThatIsNone(double k) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Input.ofExpanded("d", "mm", 9, 0.1, k))
-                .withMessage("coverageFactor of d must be above 0 and at most 1e150, was " + k);
+                .withMessage("coverageFactor of d must lie between 1e-100 and 1e150, was " + k);
     }
 
     @Test
