@@ -36,7 +36,6 @@ import java.util.function.UnaryOperator;
 public final class Nudges {
 
     private static final double FARTHEST = 1e4;
-    private static final double NANOMETRES = 1e6;
 
     private Nudges() {}
 
@@ -345,7 +344,7 @@ public final class Nudges {
 
     private static Length moved(Length length, double mm) {
         Require.that(Math.abs(mm) <= FARTHEST, "delta", "must be from -10000 to 10000 mm", mm);
-        return Length.ofNanometres(length.nanometres() + (long) Math.rint(mm * NANOMETRES));
+        return length.plus(Length.ofMillimetres(mm));
     }
 
     private static Mass grams(double delta) {
