@@ -52,7 +52,7 @@ public final class TipFitStep implements WorkStep {
             return StepOutcome.notTaken(build, hindrance.get());
         }
         TipSection tip = TipSection.of(build);
-        if (!tip.leavesSome()) {
+        if (!tip.leavesStructure()) {
             return StepOutcome.notTaken(build, Finding.stop(FitCode.FINISH_TOO_THICK));
         }
         DiameterProfile stripped = tip.stripped();

@@ -112,12 +112,12 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
      *
      * @return whether {@link #leastBare()} is above zero
      */
-    public boolean leavesSome() {
-        return clearlyLeavesSome() || leastBare().nanometres() > 0;
+    public boolean leavesStructure() {
+        return clearlyLeavesStructure() || leastBare().nanometres() > 0;
     }
 
     /** The narrowest reading and the thickest finish, wherever they are: a finish is mostly a hundredth of a tip. */
-    private boolean clearlyLeavesSome() {
+    private boolean clearlyLeavesStructure() {
         double narrowest = Double.MAX_VALUE;
         for (Station station : outside.stations()) {
             narrowest = Math.min(narrowest, station.least().millimetres());
@@ -140,7 +140,7 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
     }
 
     void checkFinish() {
-        if (!clearlyLeavesSome()) {
+        if (!clearlyLeavesStructure()) {
             checkFinish(leastBare());
         }
     }

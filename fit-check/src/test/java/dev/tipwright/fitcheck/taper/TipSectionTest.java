@@ -31,12 +31,12 @@ class TipSectionTest {
     @Test
     void someIsLeftDownToTheLastNanometre() {
         assertThat(under(mm(0.05)).leastBare()).isEqualTo(mm(8.9));
-        assertThat(under(mm(0.05)).leavesSome()).isTrue();
+        assertThat(under(mm(0.05)).leavesStructure()).isTrue();
         assertThat(under(mm(4.499_999)).leastBare()).isEqualTo(Length.ofNanometres(2));
-        assertThat(under(mm(4.499_999)).leavesSome()).isTrue();
+        assertThat(under(mm(4.499_999)).leavesStructure()).isTrue();
         assertThat(under(mm(4.5)).leastBare()).isEqualTo(Length.ZERO);
-        assertThat(under(mm(4.5)).leavesSome()).isFalse();
-        assertThat(under(mm(4.6)).leavesSome()).isFalse();
+        assertThat(under(mm(4.5)).leavesStructure()).isFalse();
+        assertThat(under(mm(4.6)).leavesStructure()).isFalse();
     }
 
     /** Where the tip is narrow the finish is thin: 5 - 2 * 1 and 9 - 2 * 3 are both 3, and halfway 7 - 2 * 2 is too. */
@@ -46,7 +46,7 @@ class TipSectionTest {
         ThicknessProfile thicker = new ThicknessProfile(
                 List.of(new ThicknessProfile.Knot(Length.ZERO, mm(1)), new ThicknessProfile.Knot(mm(40), mm(3))));
         assertThat(under(wider, thicker).leastBare()).isEqualTo(mm(3));
-        assertThat(under(wider, thicker).leavesSome()).isTrue();
+        assertThat(under(wider, thicker).leavesStructure()).isTrue();
     }
 
     /** 9.00 by 9.02 mm stays out of round when .05 mm comes off all round. */
