@@ -52,7 +52,7 @@ public final class Length implements Comparable<Length> {
      * @return the length
      */
     public static Length ofNanometres(long nanometres) {
-        return nanometres == 0 ? ZERO : new Length(nanometres);
+        return new Length(nanometres);
     }
 
     /**
@@ -205,7 +205,7 @@ public final class Length implements Comparable<Length> {
      */
     public Length plus(Length other) {
         Objects.requireNonNull(other, "other");
-        return other.nanometres == 0 ? this : ofNanometres(Checks.sum("other", nanometres, other.nanometres));
+        return ofNanometres(Checks.sum("other", nanometres, other.nanometres));
     }
 
     /**
@@ -217,7 +217,7 @@ public final class Length implements Comparable<Length> {
      */
     public Length minus(Length other) {
         Objects.requireNonNull(other, "other");
-        return other.nanometres == 0 ? this : ofNanometres(Checks.difference("other", nanometres, other.nanometres));
+        return ofNanometres(Checks.difference("other", nanometres, other.nanometres));
     }
 
     /**

@@ -50,7 +50,7 @@ public final class Mass implements Comparable<Mass> {
      * @return the mass
      */
     public static Mass ofPicograms(long picograms) {
-        return picograms == 0 ? ZERO : new Mass(picograms);
+        return new Mass(picograms);
     }
 
     /**

@@ -171,7 +171,7 @@ class ExactGridHostileTest {
     void otherTypesAreNotEqual() {
         assertThat(INCH).isNotEqualTo(null).isNotEqualTo((Object) 25_400_000L);
         assertThat(GRAM).isNotEqualTo(null).isNotEqualTo((Object) 1_000_000_000_000L);
-        assertThat(Length.ofNanometres(0)).isSameAs(Length.ZERO);
-        assertThat(Mass.ofPicograms(0)).isSameAs(Mass.ZERO);
+        assertThat(Length.ofNanometres(0)).isEqualTo(Length.ZERO);
+        assertThat(Mass.ofPicograms(0)).isEqualTo(Mass.ZERO);
     }
 }
