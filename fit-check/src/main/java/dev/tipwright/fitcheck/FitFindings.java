@@ -29,7 +29,6 @@ final class FitFindings {
     private final DiameterProfile stripped;
     private final FitTarget target;
     private final MaterialRemoval removal;
-    private final Term insertion;
     private final List<Finding> findings = new ArrayList<>();
 
     private FitFindings(Build build, TipFit fit, DiameterProfile stripped, FitTarget target) {
@@ -38,7 +37,6 @@ final class FitFindings {
         this.stripped = stripped;
         this.target = target;
         this.removal = fit.removal();
-        this.insertion = Term.of("i", "insertion", fit.insertion());
     }
 
     static List<Finding> of(Build build, TipFit fit, DiameterProfile stripped, FitTarget target) {
@@ -53,11 +51,15 @@ final class FitFindings {
         return found.findings;
     }
 
+    private Term insertion() {
+        return Term.of("i", "insertion", fit.insertion());
+    }
+
     private void wayIn() {
         FirstContact untouched = fit.untouched();
-        Term bare = Term.fine("i1", "insertion with the finish off", fit.bare().insertion());
-        Term asIs = Term.fine("i0", "insertion untouched", untouched.insertion());
         if (untouched.insertion().lessThan(fit.insertion())) {
+            Term bare = Term.fine("i1", "insertion with the finish off", fit.bare().insertion());
+            Term asIs = Term.fine("i0", "insertion untouched", untouched.insertion());
             boolean chamfer = untouched.boreStation().lessThan(Chamfer.depth(fit.bore()));
             findings.add(
                     chamfer
@@ -75,14 +77,17 @@ final class FitFindings {
 
     /** Bare, the tip goes in all the way: too tight, too loose, or as wanted. */
     private Finding bareFits() {
-        Term wanted = Term.fine("w", "wanted clearance", fit.clearance());
         if (removal.structureVolume().cubicMillimetres() > 0) {
-            return Finding.note(FitCode.ENTERS_TIGHT, wanted);
+            return Finding.note(FitCode.ENTERS_TIGHT, wanted());
         }
         Length least = Clearance.of(stripped, fit.bore(), fit.insertion()).least();
         return least.minus(fit.clearance()).moreThan(NOTICEABLE)
-                ? Finding.caution(FitCode.LOOSE, Term.fine("c", "least clearance", least), wanted)
+                ? Finding.caution(FitCode.LOOSE, Term.fine("c", "least clearance", least), wanted())
                 : Finding.note(FitCode.ENTERS);
+    }
+
+    private Term wanted() {
+        return Term.fine("w", "wanted clearance", fit.clearance());
     }
 
     private void stock() {
@@ -98,37 +103,44 @@ final class FitFindings {
     private void bondedLength() {
         if (target.leastInsertion() instanceof Reading.Unknown<Length> unknown) {
             findings.add(Finding.caution(
-                    FitCode.NO_INSERTION_LIMIT, insertion, Term.of("ask", "whom to ask", unknown.ask())));
+                    FitCode.NO_INSERTION_LIMIT, insertion(), Term.of("ask", "whom to ask", unknown.ask())));
             return;
         }
         Length least = target.leastInsertion().orElse(Length.ZERO);
         if (fit.insertion().lessThan(least)) {
-            findings.add(Finding.stop(FitCode.SHORT_INSERTION, insertion, Term.of("imin", "least insertion", least)));
+            findings.add(Finding.stop(FitCode.SHORT_INSERTION, insertion(), Term.of("imin", "least insertion", least)));
         }
     }
 
     private void mouthAndBottom() {
         Length chamfer = Chamfer.depth(fit.bore());
-        Term bonded = Term.of("ib", "bonded below the chamfer", fit.bondedLength());
+        Length bonded = fit.bondedLength();
         Optional<Length> least = target.leastInsertion().known();
         if (least.isPresent()
-                && fit.bondedLength().lessThan(least.get())
+                && bonded.lessThan(least.get())
                 && !fit.insertion().lessThan(least.get())) {
             findings.add(Finding.caution(
                     FitCode.SHORT_BELOW_CHAMFER,
-                    insertion,
+                    insertion(),
                     Term.of("imin", "least insertion", least.get()),
-                    bonded,
+                    bonded(bonded),
                     Term.of("ask", "whom to ask", "whoever gave the limit")));
         } else if (chamfer.nanometres() > 0) {
             findings.add(Finding.note(
-                    FitCode.CHAMFER_HOLDS_NOTHING, Term.of("ch", "depth of the chamfer", chamfer), insertion, bonded));
+                    FitCode.CHAMFER_HOLDS_NOTHING,
+                    Term.of("ch", "depth of the chamfer", chamfer),
+                    insertion(),
+                    bonded(bonded)));
         }
         if (fit.bore().end() == BoreEnd.CONE) {
             findings.add(Finding.note(
                     FitCode.CONE_AT_BOTTOM,
                     Term.of("B", "bore depth", fit.bore().depth())));
         }
+    }
+
+    private static Term bonded(Length bonded) {
+        return Term.of("ib", "bonded below the chamfer", bonded);
     }
 
     private void wall() {
@@ -180,13 +192,16 @@ final class FitFindings {
         Length top = fit.insertion().plus(ferrule.length());
         Length place = top.min(fit.tip().outside().length());
         Length over = Extremes.widest(fit.tip().outside(), fit.insertion(), place);
+        if (!ferrule.bore().lessThan(over)) {
+            return;
+        }
         Length bare = Extremes.widest(stripped, fit.insertion(), place);
         Term label = Term.of("ferrule", "ferrule", ferrule.label());
         Term bore = Term.fine("df", "bore of the ferrule", ferrule.bore());
         if (ferrule.bore().lessThan(bare)) {
             findings.add(
                     Finding.caution(FitCode.FERRULE_TOO_SMALL, label, bore, Term.fine("d", "bare diameter", bare)));
-        } else if (ferrule.bore().lessThan(over)) {
+        } else {
             findings.add(Finding.note(
                     FitCode.FERRULE_OVER_FINISH,
                     label,

@@ -26,7 +26,8 @@ final class AssumedReadings {
 
     static List<Assumption> of(Build build) {
         Shaft shaft = build.parts().shaft();
-        List<Assumption> assumed = new ArrayList<>(head(build.parts().head()));
+        List<Assumption> assumed = new ArrayList<>();
+        head(build.parts().head(), assumed);
         assumed.addAll(Assumption.of(
                 shaft.mass().along(),
                 along -> Term.of(
@@ -34,12 +35,12 @@ final class AssumedReadings {
                         "mass for length at the raw tip",
                         along.knots().get(0).density())));
         if (!build.work().tip().equals(TipWork.NONE)) {
-            assumed.addAll(tip(shaft.section(), build.work().tipTrim()));
+            tip(shaft.section(), build.work().tipTrim(), assumed);
         }
         return assumed;
     }
 
-    private static List<Assumption> head(Head head) {
+    private static void head(Head head, List<Assumption> assumed) {
         HeadMass mass = head.mass();
         Reading<HeadCentre> centre = mass.centre() instanceof Reading.Unknown<HeadCentre>
                 ? Reading.assumed(HeadCentreRule.of(head), HeadCentreRule.SOURCE)
@@ -47,16 +48,14 @@ final class AssumedReadings {
         Reading<Inertia> inertia = mass.inertia() instanceof Reading.Unknown<Inertia>
                 ? Reading.assumed(Inertia.ZERO, POINT)
                 : mass.inertia();
-        List<Assumption> assumed = new ArrayList<>(Assumption.of(
+        assumed.addAll(Assumption.of(
                 centre, at -> Term.of("c", "centre of mass of the head below the hosel mouth", at.along())));
         assumed.addAll(
                 Assumption.of(inertia, own -> Term.of("J_head", "inertia of the head about its own centre", own)));
-        return assumed;
     }
 
     /** What comes off the tip depends on finish, wall and their densities. */
-    private static List<Assumption> tip(ShaftSection section, Length at) {
-        List<Assumption> assumed = new ArrayList<>();
+    private static void tip(ShaftSection section, Length at, List<Assumption> assumed) {
         assumed.addAll(Assumption.of(
                 section.finish(),
                 finish -> Term.fine("p", "finish thickness", finish.thickness().at(at))));
@@ -71,6 +70,5 @@ final class AssumedReadings {
                 .known()
                 .ifPresent(wall -> assumed.addAll(
                         Assumption.of(wall.density(), density -> Term.of("rho_w", "density of the wall", density))));
-        return assumed;
     }
 }

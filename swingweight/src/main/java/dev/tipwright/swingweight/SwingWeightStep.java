@@ -165,21 +165,24 @@ public final class SwingWeightStep implements WorkStep {
     /** The weights that go into the tip and leave the insertion as it is. */
     private List<TipWeight> usable(Build build, List<Finding> findings) {
         Optional<Length> inside = inside(build);
-        List<TipWeight> flat = stock.stream()
-                .filter(weight -> weight.flange().equals(Length.ZERO))
-                .toList();
-        List<TipWeight> entering = flat.stream()
-                .filter(weight -> inside.isEmpty() || !weight.stem().moreThan(inside.get()))
-                .toList();
-        if (flat.size() < stock.size()) {
-            findings.add(Finding.note(
-                    SwingWeightCode.FLANGE_PASSED_OVER,
-                    Term.count("n", "passed over", stock.size() - (long) flat.size())));
+        List<TipWeight> entering = new ArrayList<>();
+        int flanged = 0;
+        for (TipWeight weight : stock) {
+            if (!weight.flange().equals(Length.ZERO)) {
+                flanged++;
+            } else if (inside.isEmpty() || !weight.stem().moreThan(inside.get())) {
+                entering.add(weight);
+            }
         }
-        if (entering.size() < flat.size()) {
+        int wide = stock.size() - flanged - entering.size();
+        if (flanged > 0) {
+            findings.add(Finding.note(
+                    SwingWeightCode.FLANGE_PASSED_OVER, Term.count("n", "passed over", flanged)));
+        }
+        if (wide > 0) {
             findings.add(Finding.note(
                     SwingWeightCode.STEM_TOO_WIDE,
-                    Term.count("n", "passed over", flat.size() - (long) entering.size()),
+                    Term.count("n", "passed over", wide),
                     Term.fine("d", "inside of the tip", inside.orElse(Length.ZERO))));
         }
         if (inside.isEmpty() && !entering.isEmpty()) {

@@ -22,6 +22,10 @@ public final class MassForTarget {
 
     private static final Length FARTHEST = Length.ofMillimetres(3000);
 
+    /** The lighter first, then the first by label. */
+    private static final Comparator<TipWeight> BY_MASS =
+            Comparator.comparing(TipWeight::mass).thenComparing(TipWeight::label);
+
     private MassForTarget() {}
 
     /**
@@ -98,12 +102,16 @@ public final class MassForTarget {
         Require.given("wanted", wanted);
         List<TipWeight> weights = Require.list("stock", stock);
         Length tip = build.tipFromTop();
-        double off = off(scale, wanted, moment);
-        return weights.stream()
-                .filter(weight -> offWith(weight, tip, moment, scale, wanted) < off)
-                .min(Comparator.comparingDouble((TipWeight weight) -> offWith(weight, tip, moment, scale, wanted))
-                        .thenComparing(TipWeight::mass)
-                        .thenComparing(TipWeight::label));
+        TipWeight nearest = null;
+        double least = off(scale, wanted, moment);
+        for (TipWeight weight : weights) {
+            double off = offWith(weight, tip, moment, scale, wanted);
+            if (off < least || (off == least && nearest != null && BY_MASS.compare(weight, nearest) < 0)) {
+                nearest = weight;
+                least = off;
+            }
+        }
+        return Optional.ofNullable(nearest);
     }
 
     private static double offWith(

@@ -14,6 +14,11 @@ public final class Require {
 
     private static final int LONGEST_LABEL = 80;
 
+    /** Below a space and here lie the control characters of ISO 6429. */
+    private static final char FIRST_HIGH_CONTROL = 0x7f;
+
+    private static final char LAST_HIGH_CONTROL = 0x9f;
+
     private Require() {}
 
     /**
@@ -60,11 +65,13 @@ public final class Require {
         try {
             return List.copyOf(list);
         } catch (NullPointerException hole) {
-            int first = new ArrayList<Object>(list).indexOf(null);
-            throw first < 0
-                    ? hole
-                    : new NullPointerException(name + " must not hold null, but element " + first + " is");
+            throw hole(name, list, hole);
         }
+    }
+
+    private static NullPointerException hole(String name, List<?> list, NullPointerException hole) {
+        int first = new ArrayList<Object>(list).indexOf(null);
+        return first < 0 ? hole : new NullPointerException(name + " must not hold null, but element " + first + " is");
     }
 
     /**
@@ -76,7 +83,12 @@ public final class Require {
      * @return the list
      */
     public static <T> List<T> all(String name, T[] array) {
-        return list(name, Arrays.asList(given(name, array)));
+        given(name, array);
+        try {
+            return List.of(array);
+        } catch (NullPointerException hole) {
+            throw hole(name, Arrays.asList(array), hole);
+        }
     }
 
     /**
@@ -311,7 +323,8 @@ public final class Require {
 
     private static boolean holdsControl(String label) {
         for (int i = 0; i < label.length(); i++) {
-            if (Character.isISOControl(label.charAt(i))) {
+            char c = label.charAt(i);
+            if (c < ' ' || (c >= FIRST_HIGH_CONTROL && c <= LAST_HIGH_CONTROL)) {
                 return true;
             }
         }
