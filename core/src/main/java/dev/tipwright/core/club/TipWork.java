@@ -2,6 +2,7 @@ package dev.tipwright.core.club;
 
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.quantity.Length;
 import java.util.List;
 
@@ -22,21 +23,25 @@ public record TipWork(Length stripped, List<Station> finished) {
      */
     public TipWork {
         Require.within("stripped", stripped, 0, 3000);
-        finished = Require.list("finished", finished);
-        for (int k = 0; k < finished.size(); k++) {
-            Length at = finished.get(k).at();
+        Stations shape = Stations.of(finished instanceof Stations ? finished : Require.list("finished", finished));
+        for (int k = 0; k < shape.size(); k++) {
+            long at = shape.atNanometres(k);
             boolean inOrder = k == 0
-                    ? at.equals(Length.ZERO)
-                    : !at.lessThan(finished.get(k - 1).at())
-                            && (k == 1 || at.moreThan(finished.get(k - 2).at()));
-            Require.that(
-                    inOrder, "finished", "must run up from the trimmed tip, 0, in order, at most two at one place", at);
+                    ? at == 0
+                    : at >= shape.atNanometres(k - 1) && (k == 1 || at > shape.atNanometres(k - 2));
+            if (!inOrder) {
+                throw Require.broken(
+                        "finished",
+                        "must run up from the trimmed tip, 0, in order, at most two at one place",
+                        shape.at(k));
+            }
         }
         Require.that(
-                finished.isEmpty() || finished.get(finished.size() - 1).at().moreThan(Length.ZERO),
+                shape.isEmpty() || shape.atNanometres(shape.size() - 1) > 0,
                 "finished",
                 "must be empty or reach up from the end of the tip",
-                finished);
+                shape);
+        finished = shape;
     }
 
     /** The tip as it was supplied. */
@@ -48,9 +53,8 @@ public record TipWork(Length stripped, List<Station> finished) {
      * @return the greater of what is stripped and what is worked down, from the trimmed tip
      */
     public Length reach() {
-        return finished.isEmpty()
-                ? stripped
-                : stripped.max(finished.get(finished.size() - 1).at());
+        Stations shape = Stations.of(finished);
+        return shape.isEmpty() ? stripped : stripped.max(shape.at(shape.size() - 1));
     }
 
     /**

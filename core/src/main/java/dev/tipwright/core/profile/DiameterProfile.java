@@ -36,38 +36,40 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
      * @param to where it ends; beyond its start, not past the last station
      */
     public DiameterProfile {
-        stations = Require.list("stations", stations);
-        Require.that(stations.size() >= 2, "stations", "must be two or more", stations);
-        checkOrder("stations", stations);
-        Require.between(
-                "from",
-                from,
-                stations.get(0).at(),
-                stations.get(stations.size() - 1).at());
-        Require.between("to", to, from, stations.get(stations.size() - 1).at());
+        Stations some = Stations.of("stations", stations);
+        Require.that(some.size() >= 2, "stations", "must be two or more", some);
+        checkOrder("stations", some);
+        Length last = some.at(some.size() - 1);
+        Require.between("from", from, some.at(0), last);
+        Require.between("to", to, from, last);
         if (!from.lessThan(to)) {
             throw Require.broken("to", "must be beyond the start of the domain " + from, to);
         }
+        stations = some;
     }
 
-    private static void checkOrder(String name, List<Station> stations) {
-        for (int i = 1; i < stations.size(); i++) {
-            Length here = stations.get(i).at();
-            Require.that(!here.lessThan(stations.get(i - 1).at()), name, "must be in order of their place", here);
-            if (i >= 2 && !here.moreThan(stations.get(i - 2).at())) {
-                throw Require.broken(name, "must be at most two at one place", "three at " + here);
+    private static void checkOrder(String name, Stations stations) {
+        for (int k = 1; k < stations.size(); k++) {
+            long here = stations.atNanometres(k);
+            if (here < stations.atNanometres(k - 1)) {
+                throw Require.broken(name, "must be in order of their place", stations.at(k));
+            }
+            if (k >= 2 && here == stations.atNanometres(k - 2)) {
+                throw Require.broken(name, "must be at most two at one place", "three at " + stations.at(k));
             }
         }
     }
 
     /** A profile over all its stations, whose argument has a name of its own. */
     static DiameterProfile named(String name, List<Station> stations) {
-        List<Station> some = Require.someOf(name, stations);
+        Stations some = Stations.of(name, stations);
+        Require.that(!some.isEmpty(), name, "must not be empty", some);
         Require.that(some.size() >= 2, name, "must be two or more", some);
         checkOrder(name, some);
-        Require.that(some.get(0).at().lessThan(some.get(some.size() - 1).at()), name, "must span some length", some);
-        return new DiameterProfile(
-                some, some.get(0).at(), some.get(some.size() - 1).at());
+        Length first = some.at(0);
+        Length last = some.at(some.size() - 1);
+        Require.that(first.lessThan(last), name, "must span some length", some);
+        return new DiameterProfile(some, first, last);
     }
 
     /**
@@ -164,8 +166,7 @@ public record DiameterProfile(List<Station> stations, Length from, Length to) {
      * @return the changed profile
      */
     public DiameterProfile widenedBy(Length by) {
-        return new DiameterProfile(
-                stations.stream().map(station -> station.widenedBy(by)).toList(), from, to);
+        return new DiameterProfile(Stations.of(stations).widenedBy(by), from, to);
     }
 
     /**

@@ -12,6 +12,7 @@ import dev.tipwright.core.part.SoleShape;
 import dev.tipwright.core.part.StiffnessShape;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Angle;
 import dev.tipwright.core.quantity.Frequency;
@@ -19,7 +20,7 @@ import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 
 /**
@@ -90,7 +91,7 @@ public final class Nudges {
             timed((timed, mm) -> timed.withClamp(atLeastZero(moved(timed.clamp(), mm))));
 
     /** All diameters of the raw tip, over the finish, mm. */
-    public static final Nudge TIP_DIAMETERS = tip(station -> true);
+    public static final Nudge TIP_DIAMETERS = tip(Stations::widenedBy);
 
     /** Thickness of the finish, radial, mm; none where there is none. */
     public static final Nudge FINISH = part((club, mm) -> club.finish
@@ -129,7 +130,7 @@ public final class Nudges {
     /** The finished tip left too wide ({@code delta > 0}) or too narrow all along, mm. */
     public static final Nudge FINISHED_TIP = part((club, mm) -> {
         Length by = mm(mm);
-        club.tip = club.tip.withFinished(each(club.tip.finished(), station -> station.widenedBy(by)));
+        club.tip = club.tip.withFinished(Stations.of(club.tip.finished()).widenedBy(by));
     });
 
     /**
@@ -153,7 +154,7 @@ public final class Nudges {
         return bore((profile, mm) -> station <= 0
                         || station >= profile.stations().size() - 1
                 ? profile
-                : at(profile, station, one -> one.withAt(between(profile.stations(), station, moved(one.at(), mm)))));
+                : at(profile, station, one -> one.withAt(between(Stations.of(profile.stations()), station, moved(one.at(), mm)))));
     }
 
     /**
@@ -163,10 +164,8 @@ public final class Nudges {
      * @return the nudge
      */
     public static Nudge tipDiameter(Station reading) {
-        Length least = Require.given("reading", reading).least();
-        Length greatest = reading.greatest();
-        return tip(
-                station -> station.least().equals(least) && station.greatest().equals(greatest));
+        Require.given("reading", reading);
+        return tip((stations, by) -> stations.widenedBy(reading, by));
     }
 
     @FunctionalInterface
@@ -199,12 +198,9 @@ public final class Nudges {
                 .ifPresent(moved -> club.flex = Reading.measured(moved)));
     }
 
-    private static Nudge tip(Predicate<Station> which) {
-        return part((club, mm) -> {
-            Length by = mm(mm);
-            club.outside = club.outside.withStations(
-                    each(club.outside.stations(), station -> which.test(station) ? station.widenedBy(by) : station));
-        });
+    private static Nudge tip(BiFunction<Stations, Length, Stations> move) {
+        return part((club, mm) -> club.outside =
+                club.outside.withStations(move.apply(Stations.of(club.outside.stations()), mm(mm))));
     }
 
     private static void centre(Draft club, double mm) {
@@ -217,13 +213,13 @@ public final class Nudges {
         DiameterProfile profile = club.bore.profile();
         Length before = profile.to();
         Length bottom = moved(before, mm);
-        List<Station> stations = profile.stations();
+        Stations stations = Stations.of(profile.stations());
         int last = stations.size() - 1;
-        if (before.equals(stations.get(last).at())) {
+        if (before.nanometres() == stations.atNanometres(last)) {
             bottom = between(stations, last, bottom);
-            stations = replaced(stations, last, stations.get(last).withAt(bottom));
+            stations = stations.with(last, stations.get(last).withAt(bottom));
         } else {
-            bottom = bottom.min(stations.get(last).at());
+            bottom = bottom.min(stations.at(last));
         }
         club.bore = club.bore.withProfile(new DiameterProfile(stations, profile.from(), bottom));
         Length seated = club.seat.insertion();
@@ -260,10 +256,11 @@ public final class Nudges {
         if (!outside.to().equals(before)) {
             return outside;
         }
-        List<Station> stations = new ArrayList<>(outside.stations());
-        Station last = stations.remove(stations.size() - 1);
-        stations.add(last.withAt(last.at().max(length)));
-        return new DiameterProfile(stations, outside.from(), length);
+        Stations stations = Stations.of(outside.stations());
+        int last = stations.size() - 1;
+        Station farthest = stations.get(last);
+        return new DiameterProfile(
+                stations.with(last, farthest.withAt(farthest.at().max(length))), outside.from(), length);
     }
 
     /** So does a stiffness. */
@@ -291,28 +288,21 @@ public final class Nudges {
     }
 
     private static DiameterProfile at(DiameterProfile profile, int station, UnaryOperator<Station> move) {
-        if (station < 0 || station >= profile.stations().size()) {
-            return profile;
-        }
-        List<Station> stations = profile.stations();
-        return profile.withStations(replaced(stations, station, move.apply(stations.get(station))));
-    }
-
-    private static List<Station> replaced(List<Station> stations, int which, Station by) {
-        Station[] moved = stations.toArray(Station[]::new);
-        moved[which] = by;
-        return List.of(moved);
+        Stations stations = Stations.of(profile.stations());
+        return station < 0 || station >= stations.size()
+                ? profile
+                : profile.withStations(stations.with(station, move.apply(stations.get(station))));
     }
 
     /** A place that stays strictly between its neighbours', where it was so. */
-    private static Length between(List<Station> stations, int station, Length place) {
-        long at = stations.get(station).at().nanometres();
+    private static Length between(Stations stations, int station, Length place) {
+        long at = stations.atNanometres(station);
         long moved = place.nanometres();
         if (station > 0) {
-            moved = Math.max(moved, Math.min(at, stations.get(station - 1).at().nanometres() + 1));
+            moved = Math.max(moved, Math.min(at, stations.atNanometres(station - 1) + 1));
         }
         if (station < stations.size() - 1) {
-            moved = Math.min(moved, Math.max(at, stations.get(station + 1).at().nanometres() - 1));
+            moved = Math.min(moved, Math.max(at, stations.atNanometres(station + 1) - 1));
         }
         return Length.ofNanometres(moved);
     }
@@ -327,15 +317,6 @@ public final class Nudges {
             }
         }
         return profile.withKnots(List.of(knots));
-    }
-
-    /** Every station moved; a loop, not a stream, since trials come this way a million times. */
-    private static List<Station> each(List<Station> stations, UnaryOperator<Station> move) {
-        Station[] moved = stations.toArray(Station[]::new);
-        for (int i = 0; i < moved.length; i++) {
-            moved[i] = move.apply(moved[i]);
-        }
-        return List.of(moved);
     }
 
     private static Length mm(double delta) {

@@ -94,6 +94,7 @@ import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.GaugePin;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Angle;
 import dev.tipwright.core.quantity.Area;
@@ -426,6 +427,8 @@ public final class Samples {
         Station deeper = Station.of(in("1.25"), in(".355"));
         put(Station.class, station);
         put(Station[].class, new Station[] {station, deeper});
+        put(Stations.class, Stations.of(List.of(station, deeper)));
+        put(long[].class, new long[] {0, 9_220_000, 9_220_000});
         put("java.util.List<" + Station.class.getName() + ">", List.of(station, deeper));
         put("java.util.List<? extends " + Station.class.getName() + ">", List.of(station, deeper));
         put(DiameterProfile.class, DiameterProfile.cylinder(in(".3735"), in("8")));

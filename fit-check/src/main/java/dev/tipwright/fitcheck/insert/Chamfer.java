@@ -2,9 +2,8 @@ package dev.tipwright.fitcheck.insert;
 
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.profile.Bore;
-import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.quantity.Length;
-import java.util.List;
 
 /**
  * The chamfer at the mouth of a bore: the part from the mouth on that narrows by more than half its depth. A bore proper tapers by
@@ -22,21 +21,21 @@ public final class Chamfer {
      */
     public static Length depth(Bore bore) {
         Require.given("bore", bore);
-        List<Station> stations = bore.profile().stations();
+        Stations stations = Stations.of(bore.profile().stations());
         int last = 0;
-        while (last + 1 < stations.size() && steep(stations.get(last), stations.get(last + 1))) {
+        while (last + 1 < stations.size() && steep(stations, last)) {
             last++;
         }
-        return stations.get(last).at().min(bore.depth());
+        return stations.at(last).min(bore.depth());
     }
 
     /** Twice the mean diameter narrows by more than the span: the diameter by more than half of it. */
-    private static boolean steep(Station above, Station below) {
-        return twiceMean(above) - twiceMean(below)
-                > below.at().nanometres() - above.at().nanometres();
+    private static boolean steep(Stations stations, int above) {
+        return twiceMean(stations, above) - twiceMean(stations, above + 1)
+                > stations.atNanometres(above + 1) - stations.atNanometres(above);
     }
 
-    private static long twiceMean(Station station) {
-        return station.least().nanometres() + station.greatest().nanometres();
+    private static long twiceMean(Stations stations, int k) {
+        return stations.leastNanometres(k) + stations.greatestNanometres(k);
     }
 }

@@ -2,9 +2,8 @@ package dev.tipwright.fitcheck.insert;
 
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.quantity.Length;
-import java.util.List;
 
 /**
  * The same search as {@link Nearest}, without a single object on the way, for what most benches have: a few stations, with profiles that
@@ -27,40 +26,40 @@ final class Plain {
     private Plain() {}
 
     static boolean serves(DiameterProfile profile) {
-        List<Station> stations = profile.stations();
+        Stations stations = Stations.of(profile.stations());
         int last = stations.size() - 1;
         return last < FEW
-                && endsWell(stations.get(0), stations.get(1), profile.from())
-                && endsWell(stations.get(last), stations.get(last - 1), profile.to())
-                && stations.get(1).at().moreThan(profile.from())
-                && stations.get(last - 1).at().lessThan(profile.to());
+                && endsWell(stations, 0, 1, profile.from())
+                && endsWell(stations, last, last - 1, profile.to())
+                && stations.atNanometres(1) > profile.from().nanometres()
+                && stations.atNanometres(last - 1) < profile.to().nanometres();
     }
 
     /** Whether a domain ends at its outermost station, or between that and the next on a cylinder. */
-    private static boolean endsWell(Station outermost, Station next, Length end) {
-        return outermost.at().equals(end)
-                || (outermost.least().equals(next.least())
-                        && outermost.greatest().equals(next.greatest()));
+    private static boolean endsWell(Stations stations, int outermost, int next, Length end) {
+        return stations.atNanometres(outermost) == end.nanometres()
+                || (stations.leastNanometres(outermost) == stations.leastNanometres(next)
+                        && stations.greatestNanometres(outermost) == stations.greatestNanometres(next));
     }
 
     static FirstContact contact(DiameterProfile tip, Bore bore) {
-        List<Station> up = tip.stations();
-        List<Station> down = bore.profile().stations();
+        Stations up = Stations.of(tip.stations());
+        Stations down = Stations.of(bore.profile().stations());
         long end = tip.from().nanometres();
         long depth = bore.depth().nanometres();
         long insertion = depth;
         long tipStation = 0;
-        for (int k = 0; k < up.size() && place(up.get(k), end) < insertion; k++) {
-            long z = place(up.get(k), end);
-            long y = firstPast(down, BORE, -size(up.get(k), TIP), 0);
+        for (int k = 0; k < up.size() && place(up, k, end) < insertion; k++) {
+            long z = place(up, k, end);
+            long y = firstPast(down, BORE, -size(up, k, TIP), 0);
             if (z + y < insertion) {
                 insertion = z + y;
                 tipStation = z;
             }
         }
-        for (int k = 0; k < down.size() && place(down.get(k), 0) <= insertion; k++) {
-            long y = place(down.get(k), 0);
-            long z = firstPast(up, TIP, -size(down.get(k), BORE), end);
+        for (int k = 0; k < down.size() && place(down, k, 0) <= insertion; k++) {
+            long y = place(down, k, 0);
+            long z = firstPast(up, TIP, -size(down, k, BORE), end);
             if (y + z <= insertion) {
                 tipStation = y + z < insertion ? z : Math.min(z, tipStation);
                 insertion = y + z;
@@ -73,31 +72,28 @@ final class Plain {
     }
 
     /** Where a size is first past a limit, rounded down; at a step, the step. */
-    private static long firstPast(List<Station> stations, boolean tip, long limit, long from) {
-        Station above = stations.get(0);
-        long left = limit - size(above, tip);
+    private static long firstPast(Stations stations, boolean tip, long limit, long from) {
+        long left = limit - size(stations, 0, tip);
         if (left < 0) {
             return 0;
         }
         for (int k = 1; k < stations.size(); k++) {
-            Station here = stations.get(k);
-            long over = size(here, tip) - limit;
+            long over = size(stations, k, tip) - limit;
             if (over > 0) {
-                long start = above.at().nanometres();
-                return start - from + left * (here.at().nanometres() - start) / (left + over);
+                long start = stations.atNanometres(k - 1);
+                return start - from + left * (stations.atNanometres(k) - start) / (left + over);
             }
-            above = here;
             left = -over;
         }
         return NOWHERE;
     }
 
-    private static long size(Station station, boolean tip) {
-        return tip ? station.greatest().nanometres() : -station.least().nanometres();
+    private static long size(Stations stations, int k, boolean tip) {
+        return tip ? stations.greatestNanometres(k) : -stations.leastNanometres(k);
     }
 
     /** The place of a station from the start of the domain; of one before it, the start. */
-    private static long place(Station station, long from) {
-        return Math.max(0, station.at().nanometres() - from);
+    private static long place(Stations stations, int k, long from) {
+        return Math.max(0, stations.atNanometres(k) - from);
     }
 }

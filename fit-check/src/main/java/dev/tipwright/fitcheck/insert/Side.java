@@ -1,10 +1,9 @@
 package dev.tipwright.fitcheck.insert;
 
 import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import java.math.BigInteger;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * A tip or a bore as contact sees it: its knots over its domain in whole nanometres. A domain may start or end between two
@@ -12,7 +11,7 @@ import java.util.List;
  */
 final class Side {
 
-    private final List<Station> stations;
+    private final Stations stations;
     private final boolean tip;
     private final long from;
     private final long to;
@@ -28,7 +27,7 @@ final class Side {
     }
 
     private Side(DiameterProfile profile, boolean tip) {
-        this.stations = profile.stations();
+        this.stations = Stations.of(profile.stations());
         this.tip = tip;
         this.from = profile.from().nanometres();
         this.to = profile.to().nanometres();
@@ -104,12 +103,11 @@ final class Side {
     }
 
     private long place(int knot) {
-        return stations.get(knot).at().nanometres();
+        return stations.atNanometres(knot);
     }
 
     private long diameter(int knot) {
-        Station station = stations.get(knot);
-        return (tip ? station.greatest() : station.least()).nanometres();
+        return tip ? stations.greatestNanometres(knot) : stations.leastNanometres(knot);
     }
 
     /** Whether the knot is a station inside the domain and not the domain's end between two. */

@@ -1,10 +1,9 @@
 package dev.tipwright.fitcheck.internal;
 
 import dev.tipwright.core.internal.shape.Polyline;
-import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.quantity.Length;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 
 /** A shape as a person is to read and make it: in whole nanometres. */
 public final class Rounded {
@@ -19,19 +18,22 @@ public final class Rounded {
      * @param greatest greatest diameters, on the same places as the least
      * @return the stations
      */
-    public static List<Station> stations(Polyline least, Polyline greatest) {
-        List<Station> stations = new ArrayList<>();
+    public static Stations stations(Polyline least, Polyline greatest) {
+        long[] numbers = new long[3 * least.size()];
+        int end = 0;
         for (int i = 0; i < least.size(); i++) {
-            Station next = new Station(
-                    Length.ofMillimetres(least.at(i)),
-                    Length.ofMillimetres(least.value(i)),
-                    Length.ofMillimetres(greatest.value(i)));
-            int count = stations.size();
-            if (count >= 2 && stations.get(count - 2).at().equals(next.at())) {
-                stations.remove(count - 1);
+            long at = nanometres(least.at(i));
+            if (end >= 6 && numbers[end - 6] == at) {
+                end -= 3;
             }
-            stations.add(next);
+            numbers[end++] = at;
+            numbers[end++] = nanometres(least.value(i));
+            numbers[end++] = nanometres(greatest.value(i));
         }
-        return stations;
+        return Stations.ofNanometres(Arrays.copyOf(numbers, end));
+    }
+
+    private static long nanometres(double millimetres) {
+        return Length.ofMillimetres(millimetres).nanometres();
     }
 }

@@ -8,6 +8,7 @@ import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
@@ -77,7 +78,8 @@ public record MaterialRemoval(
      * @param stiffnessAtMouth share left at the hosel mouth
      */
     public MaterialRemoval {
-        finished = Require.someOf("finished", finished);
+        finished = finished instanceof Stations ? finished : Stations.of(Require.list("finished", finished));
+        Require.that(!finished.isEmpty(), "finished", "must not be empty", finished);
         Require.given("stockAtEnd", stockAtEnd);
         Require.given("structureAtEnd", structureAtEnd);
         Require.given("finishVolume", finishVolume);
@@ -123,13 +125,15 @@ public record MaterialRemoval(
                 clearance);
         Polyline outside = tip.outsideOver(length, Polyline.Diameter.MEAN);
         Polyline bare = outside.plus(finish, -2);
-        Polyline widest = tip.round() ? outside : tip.outsideOver(length, Polyline.Diameter.GREATEST);
-        Polyline finished = (tip.round() ? bare : widest.plus(finish, -2)).min(room);
+        boolean round = tip.round();
+        Polyline widest = round ? outside : tip.outsideOver(length, Polyline.Diameter.GREATEST);
+        Polyline finished = (round ? bare : widest.plus(finish, -2)).min(room);
         TipStock stock = TipStock.of(outside, finish, length, finished, length);
+        Polyline worked = round ? finished : bare.min(finished);
         Optional<SectionLeft> left = tip.wall()
                 .known()
                 .map(wall -> SectionLeft.of(
-                        Polyline.of(wall.thickness(), tip.trimmed(), length), outside, bare, finished, length));
+                        Polyline.of(wall.thickness(), tip.trimmed(), length), outside, bare, worked, length));
         double stockAtEnd = widest.value(0) - finished.value(0);
         return new MaterialRemoval(
                 Rounded.stations(finished, finished),

@@ -8,7 +8,7 @@ import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.internal.Rounded;
@@ -23,8 +23,8 @@ import dev.tipwright.fitcheck.internal.Rounded;
  */
 public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> wall, Length trimmed) {
 
-    /** Far more than what is lost in working with doubles, mm. */
-    private static final double CLEAR = 0.001;
+    /** Far more than what is lost in working with doubles, nm. */
+    private static final long CLEAR = 1000;
 
     /**
      * Checks the values.
@@ -118,25 +118,21 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
 
     /** The narrowest reading and the thickest finish, wherever they are: a finish is mostly a hundredth of a tip. */
     private boolean clearlyLeavesStructure() {
-        double narrowest = Double.MAX_VALUE;
-        for (Station station : outside.stations()) {
-            narrowest = Math.min(narrowest, station.least().millimetres());
+        Stations stations = Stations.of(outside.stations());
+        long narrowest = Long.MAX_VALUE;
+        for (int k = 0; k < stations.size(); k++) {
+            narrowest = Math.min(narrowest, stations.leastNanometres(k));
         }
-        double thickest = 0;
+        long thickest = 0;
         for (ThicknessProfile.Knot knot : finish.thickness().knots()) {
-            thickest = Math.max(thickest, knot.thickness().millimetres());
+            thickest = Math.max(thickest, knot.thickness().nanometres());
         }
         return narrowest - 2 * thickest > CLEAR;
     }
 
     /** Whether every reading is round, so that least, mean and greatest diameter are one. */
     boolean round() {
-        for (Station station : outside.stations()) {
-            if (!station.least().equals(station.greatest())) {
-                return false;
-            }
-        }
-        return true;
+        return Stations.of(outside.stations()).areRound();
     }
 
     void checkFinish() {

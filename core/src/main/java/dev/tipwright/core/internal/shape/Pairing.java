@@ -18,7 +18,8 @@ final class Pairing {
             throw new IllegalArgumentException(
                     "other must run from " + a.from() + " to " + a.to() + ", was from " + b.from() + " to " + b.to());
         }
-        int most = 2 * (a.size() + b.size());
+        // A place with two knots here has two on one side at least, and the ends are places of both.
+        int most = a.size() + b.size() - 2;
         at = new double[most];
         one = new double[most];
         two = new double[most];
@@ -83,13 +84,13 @@ final class Pairing {
     }
 
     private Polyline envelope(int sign) {
-        double[] places = new double[2 * size];
-        double[] values = new double[2 * size];
+        double[] places = new double[size + crossings()];
+        double[] values = new double[places.length];
         int n = 0;
         for (int i = 0; i < size; i++) {
             double gap = one[i] - two[i];
-            double gapBefore = i == 0 ? gap : one[i - 1] - two[i - 1];
-            if (gapBefore * gap < 0 && at[i] > at[i - 1]) {
+            if (crosses(i)) {
+                double gapBefore = one[i - 1] - two[i - 1];
                 double part = gapBefore / (gapBefore - gap);
                 places[n] = at[i - 1] + part * (at[i] - at[i - 1]);
                 values[n++] = one[i - 1] + part * (one[i] - one[i - 1]);
@@ -97,7 +98,20 @@ final class Pairing {
             places[n] = at[i];
             values[n++] = sign * gap < 0 ? one[i] : two[i];
         }
-        return Polyline.adopt(Arrays.copyOf(places, n), Arrays.copyOf(values, n));
+        return Polyline.adopt(places, values);
+    }
+
+    private int crossings() {
+        int crossings = 0;
+        for (int i = 1; i < size; i++) {
+            crossings += crosses(i) ? 1 : 0;
+        }
+        return crossings;
+    }
+
+    /** Whether the two cross between a knot and the one before it. */
+    private boolean crosses(int i) {
+        return i > 0 && (one[i - 1] - two[i - 1]) * (one[i] - two[i]) < 0 && at[i] > at[i - 1];
     }
 
     /** The solid between the two as diameters. */

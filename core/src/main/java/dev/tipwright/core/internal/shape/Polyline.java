@@ -2,6 +2,7 @@ package dev.tipwright.core.internal.shape;
 
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
 import java.util.Arrays;
@@ -77,21 +78,24 @@ public final class Polyline {
      * @return the polyline from the first station to the last
      */
     public static Polyline through(List<Station> stations, Length from, Diameter which) {
-        double[] at = new double[stations.size()];
+        Stations through = Stations.of(stations);
+        double[] at = new double[through.size()];
         double[] value = new double[at.length];
         for (int i = 0; i < at.length; i++) {
-            Station station = stations.get(i);
-            at[i] = (station.at().nanometres() - from.nanometres()) / NANOMETRES;
-            value[i] = diameter(station, which);
+            at[i] = (through.atNanometres(i) - from.nanometres()) / NANOMETRES;
+            value[i] = diameter(through.leastNanometres(i), through.greatestNanometres(i), which);
         }
         return new Polyline(at, value);
     }
 
-    private static double diameter(Station station, Diameter which) {
+    private static double diameter(long least, long greatest, Diameter which) {
+        if (least == greatest) {
+            return least / NANOMETRES;
+        }
         return switch (which) {
-            case LEAST -> station.least().millimetres();
-            case GREATEST -> station.greatest().millimetres();
-            case MEAN -> (station.least().millimetres() + station.greatest().millimetres()) / 2;
+            case LEAST -> least / NANOMETRES;
+            case GREATEST -> greatest / NANOMETRES;
+            case MEAN -> (least / NANOMETRES + greatest / NANOMETRES) / 2;
         };
     }
 
@@ -118,6 +122,9 @@ public final class Polyline {
     public static Polyline through(ThicknessProfile thickness, Length from, double length) {
         List<ThicknessProfile.Knot> knots = thickness.knots();
         int n = knots.size();
+        if (n == 1) {
+            return constant(knots.get(0).thickness().millimetres(), 0, length);
+        }
         double[] at = new double[n + 2];
         double[] value = new double[n + 2];
         for (int i = 0; i < n; i++) {
@@ -320,6 +327,9 @@ public final class Polyline {
      * @return the never falling polyline, with a knot where this one rises past the least that lies beyond
      */
     public Polyline leastAhead() {
+        if (neverFalls()) {
+            return this;
+        }
         int n = at.length;
         double[] places = new double[2 * n];
         double[] values = new double[2 * n];
@@ -336,6 +346,15 @@ public final class Polyline {
             values[first] = least;
         }
         return new Polyline(Arrays.copyOfRange(places, first, 2 * n), Arrays.copyOfRange(values, first, 2 * n));
+    }
+
+    private boolean neverFalls() {
+        for (int i = 1; i < value.length; i++) {
+            if (value[i] < value[i - 1]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
