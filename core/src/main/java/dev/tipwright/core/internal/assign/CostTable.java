@@ -108,18 +108,20 @@ public final class CostTable {
 
     /** The counts with the side that is served in full (the rows, if both are equal) as first index; a fresh copy. */
     long[][] servedByOffered() {
-        boolean rowsServed = rows() <= columns();
-        long[][] oriented = new long[Math.min(rows(), columns())][Math.max(rows(), columns())];
+        if (rows() <= columns()) {
+            long[][] same = counts.clone();
+            for (int row = 0; row < same.length; row++) {
+                same[row] = counts[row].clone();
+            }
+            return same;
+        }
+        long[][] turned = new long[columns()][rows()];
         for (int row = 0; row < rows(); row++) {
             for (int column = 0; column < columns(); column++) {
-                if (rowsServed) {
-                    oriented[row][column] = counts[row][column];
-                } else {
-                    oriented[column][row] = counts[row][column];
-                }
+                turned[column][row] = counts[row][column];
             }
         }
-        return oriented;
+        return turned;
     }
 
     private static void requireLines(String what, int lines) {

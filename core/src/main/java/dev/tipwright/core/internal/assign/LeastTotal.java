@@ -20,11 +20,20 @@ final class LeastTotal {
 
     private final long[] distance;
 
+    /** The offered lines: first those still open to the search, from {@code open} on those it has settled. */
+    private final int[] order;
+
+    private int open;
+
     LeastTotal(long[][] counts) {
         this.counts = counts;
         servedPrice = new long[counts.length];
         offeredPrice = new long[counts[0].length];
         distance = new long[offeredPrice.length];
+        order = new int[offeredPrice.length];
+        for (int line = 0; line < order.length; line++) {
+            order[line] = line;
+        }
         shares = new Shares(servedPrice.length, offeredPrice.length);
     }
 
@@ -50,40 +59,45 @@ final class LeastTotal {
     /** The free offered line that the cheapest chain of swaps from {@code start} ends at, or {@link Shares#FREE}. */
     private int cheapestEnd(int start) {
         Arrays.fill(distance, CostTable.NO_PAIR);
-        Arrays.fill(shares.settled, false);
+        open = order.length;
         int line = start;
         long travelled = 0;
         while (true) {
-            int nearest = reach(line, travelled);
-            if (nearest == Shares.FREE || shares.holder[nearest] == Shares.FREE) {
+            int place = reach(line, travelled);
+            if (place == Shares.FREE) {
+                return Shares.FREE;
+            }
+            int nearest = order[place];
+            if (shares.holder[nearest] == Shares.FREE) {
                 return nearest;
             }
-            shares.settled[nearest] = true;
+            order[place] = order[--open];
+            order[open] = nearest;
             travelled = distance[nearest];
             line = shares.holder[nearest];
         }
     }
 
-    /** Extends the chains through {@code line} and gives the nearest offered line not yet settled. */
+    /** Extends the chains through {@code line} and gives the place of the nearest open line in their order. */
     private int reach(int line, long travelled) {
         long[] row = counts[line];
         long shift = travelled - servedPrice[line];
         long least = CostTable.NO_PAIR;
         int nearest = Shares.FREE;
-        for (int j = 0; j < row.length; j++) {
-            if (shares.settled[j]) {
-                continue;
-            }
+        for (int place = 0; place < open; place++) {
+            int j = order[place];
+            long far = distance[j];
             if (row[j] != CostTable.NO_PAIR) {
                 long through = row[j] + shift - offeredPrice[j];
-                if (through < distance[j]) {
+                if (through < far) {
+                    far = through;
                     distance[j] = through;
                     shares.taker[j] = line;
                 }
             }
-            if (distance[j] < least) {
-                least = distance[j];
-                nearest = j;
+            if (far < least) {
+                least = far;
+                nearest = place;
             }
         }
         return nearest;
@@ -91,11 +105,10 @@ final class LeastTotal {
 
     private void reprice(int start, long length) {
         servedPrice[start] += length;
-        for (int j = 0; j < distance.length; j++) {
-            if (shares.settled[j]) {
-                servedPrice[shares.holder[j]] += length - distance[j];
-                offeredPrice[j] -= length - distance[j];
-            }
+        for (int place = open; place < order.length; place++) {
+            int j = order[place];
+            servedPrice[shares.holder[j]] += length - distance[j];
+            offeredPrice[j] -= length - distance[j];
         }
     }
 }
