@@ -112,6 +112,15 @@ public record RemovedMaterial(
     }
 
     /**
+     * Whether nothing comes off.
+     *
+     * @return whether both volumes are zero
+     */
+    public boolean isNothing() {
+        return finish.cubicMillimetres() == 0 && structure.cubicMillimetres() == 0;
+    }
+
+    /**
      * Finish and structure together.
      *
      * @return the volume that comes off

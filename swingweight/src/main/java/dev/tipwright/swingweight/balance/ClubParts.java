@@ -80,7 +80,7 @@ final class ClubParts {
 
     private void removed() {
         RemovedMaterial removed = RemovedMaterial.of(build);
-        if (!removed.equals(RemovedMaterial.NONE)) {
+        if (!removed.isNothing()) {
             upFromTip(
                     "taken off the tip",
                     removed.mass().negated(),
