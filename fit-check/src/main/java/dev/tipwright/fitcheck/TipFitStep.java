@@ -12,6 +12,7 @@ import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.Optional;
@@ -71,13 +72,17 @@ public final class TipFitStep implements WorkStep {
             return Optional.of(Finding.stop(
                     FitCode.TIP_NOT_READ, Term.of("z", "measured up to", read), Term.of("i", "insertion", insertion)));
         }
-        Length narrowest = Extremes.narrowest(build.parts().head().bore(), insertion);
-        if (!target.clearance().lessThan(narrowest)) {
-            return Optional.of(Finding.stop(
-                    FitCode.BORE_TOO_NARROW,
-                    Term.fine("w", "wanted clearance", target.clearance()),
-                    Term.fine("D", "narrowest bore", narrowest)));
+        Bore bore = build.parts().head().bore();
+        Length clearance = target.clearance();
+        if (clearance.nanometres() < Stations.of(bore.profile().stations()).narrowestNanometres()) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        Length narrowest = Extremes.narrowest(bore, insertion);
+        return clearance.lessThan(narrowest)
+                ? Optional.empty()
+                : Optional.of(Finding.stop(
+                        FitCode.BORE_TOO_NARROW,
+                        Term.fine("w", "wanted clearance", clearance),
+                        Term.fine("D", "narrowest bore", narrowest)));
     }
 }

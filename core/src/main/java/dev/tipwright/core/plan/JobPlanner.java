@@ -107,8 +107,8 @@ public record JobPlanner(List<WorkStep> steps, List<SetReview> reviews) {
         for (WorkStep step : steps) {
             StepOutcome outcome = step.take(after);
             after = outcome.after();
-            findings.addAll(outcome.findings());
-            reports.addAll(outcome.reports());
+            outcome.findings().forEach(findings::add);
+            outcome.reports().forEach(reports::add);
         }
         return new ClubPlan(build, after, findings, reports);
     }

@@ -21,8 +21,6 @@ import java.util.RandomAccess;
  */
 public final class Stations extends AbstractList<Station> implements RandomAccess {
 
-    private static final int EACH = 3;
-
     private final long[] at;
     private final long[] least;
 
@@ -64,29 +62,31 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
     }
 
     /**
-     * Stations as whole nanometres, three for each: its place, its least and its greatest diameter, in the ranges of a {@link Station}.
+     * Stations as whole nanometres, each in the ranges of a {@link Station}.
      *
-     * @param nanometres three for each station
+     * @param at places
+     * @param least least diameters, one for each place
+     * @param greatest greatest diameters, one for each place; may be the array of the least
      * @return the stations
      */
-    public static Stations ofNanometres(long... nanometres) {
-        Require.given("nanometres", nanometres);
-        Require.that(nanometres.length % EACH == 0, "nanometres", "must be three for each station", nanometres.length);
-        long[] at = new long[nanometres.length / EACH];
-        long[] least = new long[at.length];
-        long[] greatest = new long[at.length];
-        for (int index = 0; index < at.length; index++) {
-            at[index] = nanometres[EACH * index];
-            least[index] = nanometres[EACH * index + 1];
-            greatest[index] = nanometres[EACH * index + 2];
-            if (!inRange(at[index], least[index], greatest[index])) {
-                throw Require.broken(
-                        "nanometres",
-                        "must be a place within 3 m, a diameter above zero and one not under it, at most 100 mm",
-                        List.of(at[index], least[index], greatest[index]));
+    public static Stations ofNanometres(long[] at, long[] least, long[] greatest) {
+        long[] places = Require.given("at", at).clone();
+        long[] narrow = Require.given("least", least).clone();
+        long[] wide = greatest == least ? narrow : Require.given("greatest", greatest).clone();
+        Require.that(narrow.length == places.length, "least", "must be as many as at", narrow.length);
+        Require.that(wide.length == places.length, "greatest", "must be as many as at", wide.length);
+        for (int index = 0; index < places.length; index++) {
+            if (!inRange(places[index], narrow[index], wide[index])) {
+                station(places[index], narrow[index], wide[index]); // which says itself what it will not be
             }
         }
-        return new Stations(at, least, greatest);
+        return new Stations(places, narrow, wide);
+    }
+
+    private static Station station(long at, long least, long greatest) {
+        Length narrow = Length.ofNanometres(least);
+        return new Station(
+                Length.ofNanometres(at), narrow, least == greatest ? narrow : Length.ofNanometres(greatest));
     }
 
     private static boolean inRange(long at, long least, long greatest) {
@@ -104,9 +104,7 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
 
     @Override
     public Station get(int index) {
-        Length narrow = Length.ofNanometres(least[index]);
-        boolean round = least[index] == greatest[index];
-        return new Station(at(index), narrow, round ? narrow : Length.ofNanometres(greatest[index]));
+        return station(at[index], least[index], greatest[index]);
     }
 
     /**
@@ -151,6 +149,19 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
      */
     public long greatestNanometres(int index) {
         return greatest[index];
+    }
+
+    /**
+     * The narrowest of all as a number.
+     *
+     * @return the least diameter at any station, nm; the greatest number there is if there is no station
+     */
+    public long narrowestNanometres() {
+        long narrowest = Long.MAX_VALUE;
+        for (long diameter : least) {
+            narrowest = Math.min(narrowest, diameter);
+        }
+        return narrowest;
     }
 
     /**

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
+import dev.tipwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -27,6 +28,7 @@ class StationsTest {
         assertThat(BOTH.leastNanometres(1)).isEqualTo(9_300_000);
         assertThat(BOTH.greatestNanometres(1)).isEqualTo(9_400_000);
         assertThat(Stations.of(List.of())).isEmpty();
+        assertThat(BOTH.narrowestNanometres()).isEqualTo(9_300_000);
         assertThat(BOTH.areRound()).isFalse();
         assertThat(Stations.of(List.of(ROUND, ROUND.withAt(len("1 mm")))).areRound()).isTrue();
         assertThat(BOTH.with(1, ROUND).areRound()).isTrue();
@@ -45,9 +47,9 @@ class StationsTest {
         List<Station> list = new ArrayList<>(List.of(ROUND, OVAL));
         Stations stations = Stations.of(list);
         list.set(0, OVAL);
-        long[] numbers = {0, 9_600_000, 9_600_000};
-        Stations one = Stations.ofNanometres(numbers);
-        numbers[1] = 1;
+        long[] diameters = {9_600_000};
+        Stations one = Stations.ofNanometres(new long[] {0}, diameters, diameters);
+        diameters[0] = 1;
         assertThat(stations).isEqualTo(BOTH);
         assertThat(one).containsExactly(ROUND);
         assertThatExceptionOfType(UnsupportedOperationException.class).isThrownBy(() -> stations.set(0, OVAL));
@@ -57,35 +59,43 @@ class StationsTest {
 
     @Test
     void comeFromNanometresToo() {
-        assertThat(Stations.ofNanometres(0, 9_600_000, 9_600_000, 2_000_000, 9_300_000, 9_400_000))
+        long[] at = {0, 2_000_000};
+        assertThat(Stations.ofNanometres(at, new long[] {9_600_000, 9_300_000}, new long[] {9_600_000, 9_400_000}))
                 .isEqualTo(BOTH);
-        assertThat(Stations.ofNanometres(-3_000_000_000L, 1, 1, 3_000_000_000L, 100_000_000, 100_000_000))
-                .hasSize(2);
-        assertThat(Stations.ofNanometres()).isEmpty();
+        long[] same = {1, 100_000_000};
+        Stations widest = Stations.ofNanometres(new long[] {-3_000_000_000L, 3_000_000_000L}, same, same);
+        assertThat(widest.areRound()).isTrue();
+        assertThat(widest.get(1)).isEqualTo(Station.of(len("3 m"), len("100 mm")));
+        assertThat(Stations.ofNanometres(new long[0], new long[0], new long[0])).isEmpty();
     }
 
     @Test
     void refuseWhatIsNoStation() {
-        String rule =
-                "nanometres must be a place within 3 m, a diameter above zero and one not under it, at most 100 mm, was ";
-        refused(rule + "[3000000001, 1, 1]", 0, 1, 1, 3_000_000_001L, 1, 1);
-        refused(rule + "[-3000000001, 1, 1]", -3_000_000_001L, 1, 1);
-        refused(rule + "[-9223372036854775808, 1, 1]", Long.MIN_VALUE, 1, 1);
-        refused(rule + "[0, 0, 1]", 0, 0, 1);
-        refused(rule + "[0, 2, 1]", 0, 2, 1);
-        refused(rule + "[0, 1, 100000001]", 0, 1, 100_000_001);
-        refused("nanometres must be three for each station, was 4", 0, 1, 1, 0);
+        refused("at must be from -3000 mm to 3000 mm, was 3000.000001 mm", 3_000_000_001L, 1, 1);
+        refused("at must be from -3000 mm to 3000 mm, was -3000.000001 mm", -3_000_000_001L, 1, 1);
+        refused("at must be from -3000 mm to 3000 mm, was -9223372036854.775808 mm", Long.MIN_VALUE, 1, 1);
+        refused("least must be from 0.000001 mm to 100 mm, was 0 mm", 0, 0, 1);
+        refused("least must be at most greatest, 0.000001 mm, was 0.000002 mm", 0, 2, 1);
+        refused("greatest must be from 0.000001 mm to 100 mm, was 100.000001 mm", 0, 1, 100_000_001);
+        long[] one = {1};
+        long[] two = {1, 2};
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Stations.ofNanometres(two, one, two))
+                .withMessage("least must be as many as at, was 1");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Stations.ofNanometres(one, one, two))
+                .withMessage("greatest must be as many as at, was 2");
         assertThatNullPointerException()
-                .isThrownBy(() -> Stations.ofNanometres((long[]) null))
-                .withMessage("nanometres must not be null");
+                .isThrownBy(() -> Stations.ofNanometres(one, one, null))
+                .withMessage("greatest must not be null");
         assertThatNullPointerException()
                 .isThrownBy(() -> Stations.of(Arrays.asList(ROUND, null)))
                 .withMessage("stations must not hold null, but element 1 is");
     }
 
-    private static void refused(String message, long... nanometres) {
+    private static void refused(String message, long at, long least, long greatest) {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Stations.ofNanometres(nanometres))
+                .isThrownBy(() -> Stations.ofNanometres(new long[] {at}, new long[] {least}, new long[] {greatest}))
                 .withMessage(message);
     }
 
@@ -93,8 +103,8 @@ class StationsTest {
     void widenAsEachStationDoes() {
         assertThat(BOTH.widenedBy(len("-0.2 mm")))
                 .containsExactly(ROUND.widenedBy(len("-0.2 mm")), OVAL.widenedBy(len("-0.2 mm")));
-        assertThat(Stations.ofNanometres(0, 9_600_000, 9_600_000).widenedBy(len("90.4 mm")).get(0).least())
-                .isEqualTo(len("100 mm"));
+        assertThat(Stations.of(List.of(ROUND)).widenedBy(len("90.4 mm")))
+                .containsExactly(Station.of(Length.ZERO, len("100 mm")));
         assertThat(BOTH.widenedBy(len("-9.299999 mm")).leastNanometres(1)).isEqualTo(1);
         for (String tooMuch : List.of("-9.3 mm", "90.400001 mm")) {
             assertThatIllegalArgumentException()

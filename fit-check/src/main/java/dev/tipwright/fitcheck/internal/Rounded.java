@@ -19,18 +19,24 @@ public final class Rounded {
      * @return the stations
      */
     public static Stations stations(Polyline least, Polyline greatest) {
-        long[] numbers = new long[3 * least.size()];
-        int end = 0;
-        for (int i = 0; i < least.size(); i++) {
-            long at = nanometres(least.at(i));
-            if (end >= 6 && numbers[end - 6] == at) {
-                end -= 3;
-            }
-            numbers[end++] = at;
-            numbers[end++] = nanometres(least.value(i));
-            numbers[end++] = nanometres(greatest.value(i));
+        boolean round = least == greatest;
+        long[] at = new long[least.size()];
+        long[] narrow = new long[at.length];
+        long[] wide = round ? narrow : new long[at.length];
+        int count = 0;
+        for (int i = 0; i < at.length; i++) {
+            long place = nanometres(least.at(i));
+            int next = count >= 2 && at[count - 2] == place ? count - 1 : count;
+            at[next] = place;
+            narrow[next] = nanometres(least.value(i));
+            wide[next] = nanometres(greatest.value(i));
+            count = next + 1;
         }
-        return Stations.ofNanometres(Arrays.copyOf(numbers, end));
+        if (count == at.length) {
+            return Stations.ofNanometres(at, narrow, wide);
+        }
+        return Stations.ofNanometres(
+                Arrays.copyOf(at, count), Arrays.copyOf(narrow, count), Arrays.copyOf(wide, count));
     }
 
     private static long nanometres(double millimetres) {

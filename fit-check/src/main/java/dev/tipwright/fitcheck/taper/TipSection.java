@@ -118,11 +118,7 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
 
     /** The narrowest reading and the thickest finish, wherever they are: a finish is mostly a hundredth of a tip. */
     private boolean clearlyLeavesStructure() {
-        Stations stations = Stations.of(outside.stations());
-        long narrowest = Long.MAX_VALUE;
-        for (int k = 0; k < stations.size(); k++) {
-            narrowest = Math.min(narrowest, stations.leastNanometres(k));
-        }
+        long narrowest = Stations.of(outside.stations()).narrowestNanometres();
         long thickest = 0;
         for (ThicknessProfile.Knot knot : finish.thickness().knots()) {
             thickest = Math.max(thickest, knot.thickness().nanometres());

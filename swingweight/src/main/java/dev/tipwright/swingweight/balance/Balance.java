@@ -93,11 +93,14 @@ public record Balance(List<BalancePart> parts) {
      * @throws ArithmeticException if it is out of range
      */
     public FirstMoment moment() {
-        FirstMoment sum = FirstMoment.ZERO;
+        double gramMillimetres = 0;
         for (BalancePart part : parts) {
-            sum = sum.plus(part.moment());
+            gramMillimetres += part.moment().gramMillimetres();
         }
-        return sum;
+        if (!Double.isFinite(gramMillimetres)) {
+            throw new ArithmeticException("parts have a moment that is out of range together, " + gramMillimetres);
+        }
+        return FirstMoment.ofGramMillimetres(gramMillimetres);
     }
 
     /**

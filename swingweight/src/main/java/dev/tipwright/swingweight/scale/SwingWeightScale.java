@@ -126,7 +126,7 @@ public record SwingWeightScale(
     }
 
     private static String withTenth(long tenths) {
-        return BigDecimal.valueOf(tenths, 1).toPlainString();
+        return (tenths < 0 ? "-" : "") + Math.abs(tenths / 10) + '.' + Math.abs(tenths % 10);
     }
 
     /**

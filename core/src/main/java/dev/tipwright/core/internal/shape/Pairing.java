@@ -116,10 +116,10 @@ final class Pairing {
 
     /** The solid between the two as diameters. */
     Solid between() {
-        Rings rings = new Rings();
+        Solid solid = new Solid();
         for (int i = 1; i < size; i++) {
-            rings.add(at[i - 1], at[i] - at[i - 1], one[i - 1], one[i], two[i - 1], two[i]);
+            solid.add(at[i - 1], at[i] - at[i - 1], one[i - 1], one[i], two[i - 1], two[i]);
         }
-        return rings.solid();
+        return solid;
     }
 }

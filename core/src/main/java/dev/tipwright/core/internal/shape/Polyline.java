@@ -379,11 +379,17 @@ public final class Polyline {
      * @return {@code this + factor * other}
      */
     public Polyline plus(Polyline other, double factor) {
-        boolean constant = other.size() == 2 && other.value[0] == other.value[1];
-        if (constant && other.from() == from() && other.to() == to()) {
-            return plus(factor * other.value[0]);
+        boolean straight = other.size() == 2 && other.from() == from() && other.to() == to();
+        return straight ? plusLine(other, factor) : new Pairing(this, other).sum(factor);
+    }
+
+    /** This one plus a multiple of one without a knot between the ends, so that no knot is added. */
+    private Polyline plusLine(Polyline line, double factor) {
+        double[] values = new double[value.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = value[i] + factor * (at[i] == line.at[0] ? line.value[0] : line.inSegment(1, at[i]));
         }
-        return new Pairing(this, other).sum(factor);
+        return new Polyline(at, values);
     }
 
     /**
