@@ -195,6 +195,24 @@ public final class Polyline {
         return after(place, firstBeyond(place));
     }
 
+    /**
+     * The values at many places, each as {@link #after(double)} has it, in one walk.
+     *
+     * @param places between the ends, never falling
+     * @return a value for each
+     */
+    public double[] after(double[] places) {
+        double[] values = new double[places.length];
+        int knot = 1;
+        for (int i = 0; i < places.length; i++) {
+            while (knot < at.length && at[knot] <= places[i]) {
+                knot++;
+            }
+            values[i] = after(places[i], knot);
+        }
+        return values;
+    }
+
     private double after(double place, int firstBeyond) {
         return firstBeyond == at.length ? value[firstBeyond - 1] : inSegment(firstBeyond, place);
     }
@@ -207,6 +225,24 @@ public final class Polyline {
      */
     public double before(double place) {
         return before(place, firstAtOrBeyond(place));
+    }
+
+    /**
+     * The values at many places, each as {@link #before(double)} has it, in one walk.
+     *
+     * @param places between the ends, never falling
+     * @return a value for each
+     */
+    public double[] before(double[] places) {
+        double[] values = new double[places.length];
+        int knot = 0;
+        for (int i = 0; i < places.length; i++) {
+            while (knot < at.length - 1 && at[knot] < places[i]) {
+                knot++;
+            }
+            values[i] = before(places[i], knot);
+        }
+        return values;
     }
 
     private double before(double place, int firstAtOrBeyond) {
