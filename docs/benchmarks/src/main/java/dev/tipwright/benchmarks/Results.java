@@ -24,6 +24,9 @@ public final class Results {
 
     private static final String BYTES = "gc.alloc.rate.norm";
 
+    /** A heap that is all in memory beforehand: else the first seconds of a benchmark are spent fetching its pages. */
+    private static final String[] TOUCHED_HEAP = {"-Xms512m", "-Xmx512m", "-XX:+AlwaysPreTouch"};
+
     /** By class and method, and by parameters after a blank where there are any. */
     private final TreeMap<String, RunResult> results = new TreeMap<>();
 
@@ -42,6 +45,7 @@ public final class Results {
                         .include("dev\\.tipwright\\..*")
                         .addProfiler(GCProfiler.class)
                         .forks(2)
+                        .jvmArgs(TOUCHED_HEAP)
                         .warmupIterations(3)
                         .warmupTime(TimeValue.seconds(1))
                         .measurementIterations(3)

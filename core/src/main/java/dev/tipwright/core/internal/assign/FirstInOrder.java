@@ -12,7 +12,9 @@ import java.util.Arrays;
 final class FirstInOrder {
 
     private final int columns;
-    private final boolean[][] tightByColumn;
+    /** Row by row, whether it may take each column; blank lines stand for the lines that the shorter side lacks. */
+    private final boolean[][] tight;
+
     private final int[] columnOf;
     private final int[] rowOf;
 
@@ -22,27 +24,27 @@ final class FirstInOrder {
     private FirstInOrder(LeastTotal optimum, int rows, int columns) {
         this.columns = columns;
         int size = Math.max(rows, columns);
-        tightByColumn = new boolean[size][size];
         columnOf = new int[size];
         rowOf = new int[size];
         moveTo = new int[size];
         queue = new int[size];
         boolean rowsServed = rows <= columns;
+        tight = rowsServed ? new boolean[size][] : new boolean[size][size];
         int blank = Math.min(rows, columns);
+        for (int served = 0; served < size; served++) {
+            boolean[] may = served < blank ? optimum.tight(served) : optimum.spare();
+            if (rowsServed) {
+                tight[served] = may;
+            } else {
+                for (int offered = 0; offered < size; offered++) {
+                    tight[offered][served] = may[offered];
+                }
+            }
+        }
         for (int offered = 0; offered < size; offered++) {
             int holder = optimum.shares.holder[offered];
             int served = holder == Shares.FREE ? blank++ : holder;
             pair(rowsServed ? served : offered, rowsServed ? offered : served);
-            for (int line = 0; line < size; line++) {
-                boolean tight = line < Math.min(rows, columns)
-                        ? optimum.tight(line, offered)
-                        : optimum.offeredPrice[offered] == 0;
-                if (rowsServed) {
-                    tightByColumn[offered][line] = tight;
-                } else {
-                    tightByColumn[line][offered] = tight;
-                }
-            }
         }
     }
 
@@ -68,7 +70,7 @@ final class FirstInOrder {
         int givenUp = columnOf[row];
         boolean searched = false;
         for (int column = 0; column < Math.min(givenUp, columns); column++) {
-            if (tightByColumn[column][row] && rowOf[column] > row) {
+            if (tight[row][column] && rowOf[column] > row) {
                 if (!searched) {
                     findMovesTo(givenUp, row);
                     searched = true;
@@ -87,10 +89,10 @@ final class FirstInOrder {
         int waiting = 0;
         queue[waiting++] = end;
         for (int next = 0; next < waiting; next++) {
-            boolean[] tight = tightByColumn[queue[next]];
+            int column = queue[next];
             for (int other = row + 1; other < tight.length; other++) {
-                if (tight[other] && moveTo[other] == Pairing.NONE) {
-                    moveTo[other] = queue[next];
+                if (tight[other][column] && moveTo[other] == Pairing.NONE) {
+                    moveTo[other] = column;
                     queue[waiting++] = columnOf[other];
                 }
             }

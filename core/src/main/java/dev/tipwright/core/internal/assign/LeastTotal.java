@@ -20,20 +20,11 @@ final class LeastTotal {
 
     private final long[] distance;
 
-    /** The offered lines: first those still open to the search, from {@code open} on those it has settled. */
-    private final int[] order;
-
-    private int open;
-
     LeastTotal(long[][] counts) {
         this.counts = counts;
         servedPrice = new long[counts.length];
         offeredPrice = new long[counts[0].length];
         distance = new long[offeredPrice.length];
-        order = new int[offeredPrice.length];
-        for (int line = 0; line < order.length; line++) {
-            order[line] = line;
-        }
         shares = new Shares(servedPrice.length, offeredPrice.length);
     }
 
@@ -50,54 +41,62 @@ final class LeastTotal {
         return true;
     }
 
-    /** True for an allowed pair that some pairing of least total could hold, as far as prices tell. */
-    boolean tight(int served, int offered) {
-        long count = counts[served][offered];
-        return count != CostTable.NO_PAIR && count == servedPrice[served] + offeredPrice[offered];
+    /** For each offered line, whether some pairing of least total could give it to a served one, as far as prices tell. */
+    boolean[] tight(int served) {
+        boolean[] tight = new boolean[offeredPrice.length];
+        long[] row = counts[served];
+        for (int j = 0; j < tight.length; j++) {
+            tight[j] = row[j] != CostTable.NO_PAIR && row[j] == servedPrice[served] + offeredPrice[j];
+        }
+        return tight;
+    }
+
+    /** For each offered line, whether a pairing of least total may leave it free, as far as prices tell. */
+    boolean[] spare() {
+        boolean[] spare = new boolean[offeredPrice.length];
+        for (int j = 0; j < spare.length; j++) {
+            spare[j] = offeredPrice[j] == 0;
+        }
+        return spare;
     }
 
     /** The free offered line that the cheapest chain of swaps from {@code start} ends at, or {@link Shares#FREE}. */
     private int cheapestEnd(int start) {
         Arrays.fill(distance, CostTable.NO_PAIR);
-        open = order.length;
+        Arrays.fill(shares.settled, false);
         int line = start;
         long travelled = 0;
         while (true) {
-            int place = reach(line, travelled);
-            if (place == Shares.FREE) {
-                return Shares.FREE;
-            }
-            int nearest = order[place];
-            if (shares.holder[nearest] == Shares.FREE) {
+            int nearest = reach(line, travelled);
+            if (nearest == Shares.FREE || shares.holder[nearest] == Shares.FREE) {
                 return nearest;
             }
-            order[place] = order[--open];
-            order[open] = nearest;
+            shares.settled[nearest] = true;
             travelled = distance[nearest];
             line = shares.holder[nearest];
         }
     }
 
-    /** Extends the chains through {@code line} and gives the place of the nearest open line in their order. */
+    /** Extends the chains through {@code line} and gives the nearest offered line not yet settled. */
     private int reach(int line, long travelled) {
         long[] row = counts[line];
         long shift = travelled - servedPrice[line];
         long least = CostTable.NO_PAIR;
         int nearest = Shares.FREE;
-        for (int place = 0; place < open; place++) {
-            int j = order[place];
-            long far = distance[j];
+        for (int j = 0; j < row.length; j++) {
+            if (shares.settled[j]) {
+                continue;
+            }
             if (row[j] != CostTable.NO_PAIR) {
                 long through = row[j] + shift - offeredPrice[j];
-                if (through < far) {
-                    far = through;
+                if (through < distance[j]) {
                     distance[j] = through;
                     shares.taker[j] = line;
                 }
             }
-            if (far < least) {
-                least = far;
-                nearest = place;
+            if (distance[j] < least) {
+                least = distance[j];
+                nearest = j;
             }
         }
         return nearest;
@@ -105,10 +104,11 @@ final class LeastTotal {
 
     private void reprice(int start, long length) {
         servedPrice[start] += length;
-        for (int place = open; place < order.length; place++) {
-            int j = order[place];
-            servedPrice[shares.holder[j]] += length - distance[j];
-            offeredPrice[j] -= length - distance[j];
+        for (int j = 0; j < distance.length; j++) {
+            if (shares.settled[j]) {
+                servedPrice[shares.holder[j]] += length - distance[j];
+                offeredPrice[j] -= length - distance[j];
+            }
         }
     }
 }
