@@ -423,7 +423,7 @@ public final class Polyline {
     private Polyline plusLine(Polyline line, double factor) {
         double[] values = new double[value.length];
         for (int i = 0; i < values.length; i++) {
-            values[i] = value[i] + factor * (at[i] == line.at[0] ? line.value[0] : line.inSegment(1, at[i]));
+            values[i] = value[i] + factor * line.inSegment(1, at[i]);
         }
         return new Polyline(at, values);
     }

@@ -32,6 +32,14 @@ class AssignmentTest {
         assertThat(best(skewed, 1, Aim.LEAST_WORST).columns()).containsExactly(1, 0);
     }
 
+    /** What one aim forbids itself in the table is not forbidden to the next. */
+    @Test
+    void aTableServesOneAimAfterTheOther() {
+        CostTable table = CostTable.of(new double[][] {{0, 5}, {5, 9}}, 1);
+        assertThat(((Pairing) Assignment.best(table, Aim.LEAST_WORST)).columns()).containsExactly(1, 0);
+        assertThat(((Pairing) Assignment.best(table, Aim.LEAST_TOTAL)).columns()).containsExactly(0, 1);
+    }
+
     @Test
     void moreRowsThanColumnsLeavesTheLaterOfEqualRowsWithout() {
         double[][] costs = {{7}, {3}, {3}};

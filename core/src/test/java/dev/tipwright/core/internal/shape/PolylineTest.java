@@ -36,6 +36,37 @@ class PolylineTest {
         assertThat(actual).containsExactly(atAndValue);
     }
 
+    /** One that dips ahead: from 1 it may rise to 2 only, halfway up to 3, for 2 is what lies at its end. */
+    @Test
+    void theLeastAheadByHand() {
+        assertKnots(line(0, 1, 2, 3, 4, 2).leastAhead(), 0, 1, 1, 2, 2, 2, 4, 2);
+        assertKnots(line(0, 3, 2, 1, 4, 3).leastAhead(), 0, 1, 2, 1, 4, 3);
+        assertKnots(line(0, 1, 2, 1, 2, 3, 4, 2).leastAhead(), 0, 1, 2, 1, 2, 2, 4, 2);
+        Polyline neverFalling = line(0, 1, 2, 1, 4, 3);
+        assertThat(neverFalling.leastAhead()).isSameAs(neverFalling);
+    }
+
+    /** 5, 4 and 2 less twice 1, 1.5 and 3. */
+    @Test
+    void theSumWithASlopedLineByHand() {
+        assertKnots(line(0, 5, 1, 4, 4, 2).plus(line(0, 1, 4, 3), -2), 0, 3, 1, 1, 4, -4);
+        assertKnots(line(0, 5, 4, 2).plus(line(0, 1, 4, 3), 1), 0, 6, 4, 5);
+        assertKnots(line(0, 5, 1, 4, 1, 3, 4, 2).plus(line(0, 1, 4, 1), 2), 0, 7, 1, 6, 1, 5, 4, 4);
+    }
+
+    /** A step at 2 from 4 to 6: just short of it, at it and beyond, each place on its own and all in one walk. */
+    @Test
+    void manyPlacesInOneWalk() {
+        Polyline line = line(0, 2, 2, 4, 2, 6, 4, 6, 5, 7);
+        double[] places = {0, 0, 1, 2, 2, 3, 4, 4.5, 5};
+        assertThat(line.before(places)).containsExactly(2, 2, 3, 4, 4, 6, 6, 6.5, 7);
+        assertThat(line.after(places)).containsExactly(2, 2, 3, 6, 6, 6, 6, 6.5, 7);
+        for (double place : places) {
+            assertThat(line.before(new double[] {place})).containsExactly(line.before(place));
+            assertThat(line.after(new double[] {place})).containsExactly(line.after(place));
+        }
+    }
+
     /** Radii 2 and 1, height 3: volume 7 pi, centroid 33/28 from the large end. */
     @Test
     void aFrustumHasItsVolumeAndCentroid() {
