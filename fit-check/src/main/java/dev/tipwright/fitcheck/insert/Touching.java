@@ -20,7 +20,7 @@ final class Touching {
 
     private final FirstContact contact;
 
-    /** Every knot of either side, nm up the tip, rising, each once. */
+    /** Every knot of either side, nm up the tip, never falling. */
     private final long[] places;
 
     /** The same in mm, and what the tip measures just short of each and just beyond it. */
@@ -59,13 +59,9 @@ final class Touching {
         LongStream ofTip = IntStream.range(0, up.size())
                 .mapToLong(k -> up.atNanometres(k) - tip.from().nanometres());
         LongStream ofBore = IntStream.range(0, down.size()).mapToLong(k -> insertion - down.atNanometres(k));
-        long[] all = LongStream.concat(LongStream.of(0, end), LongStream.concat(ofTip, ofBore))
+        return LongStream.concat(LongStream.of(0, end), LongStream.concat(ofTip, ofBore))
                 .filter(place -> place >= 0 && place <= end)
                 .sorted()
-                .toArray();
-        return IntStream.range(0, all.length)
-                .filter(k -> k == 0 || all[k] > all[k - 1])
-                .mapToLong(k -> all[k])
                 .toArray();
     }
 

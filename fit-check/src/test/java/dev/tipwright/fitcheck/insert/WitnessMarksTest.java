@@ -59,6 +59,16 @@ class WitnessMarksTest {
         assertThat(code(marks)).isEqualTo(InsertCode.TOUCHES_AT_MOUTH);
     }
 
+    /** Trimmed by an inch: .399 from .500 up to 1.500, so within .001 of a bore of .400 from there to where it stops, at 1.600. */
+    @Test
+    void aTrimmedTipIsMarkedFromItsNewEnd() {
+        DiameterProfile trimmed = tip(0, 380, 1000, 380, 1500, 399, 2500, 399, 2600, 400, 2700, 410)
+                .trimmedFromStart(mil(1000));
+        WitnessMarks marks = WitnessMarks.of(trimmed, bore(0, 400, 2000, 400), mil(1));
+        assertThat(marks.insertion()).isEqualTo(mil(1600));
+        assertThat(marks.marks()).containsExactly(new WitnessMark(mil(500), mil(1600), mil(0), mil(1100)));
+    }
+
     /** A chamfer .030 deep: the mouth of the bore proper lies at its foot. */
     @Test
     void theFootOfAChamferIsTheMouth() {
