@@ -58,7 +58,8 @@ final class FitFindings {
     private void wayIn() {
         FirstContact untouched = fit.untouched();
         if (untouched.insertion().lessThan(fit.insertion())) {
-            Term bare = Term.fine("i1", "insertion with the finish off", fit.bare().insertion());
+            Term bare =
+                    Term.fine("i1", "insertion with the finish off", fit.bare().insertion());
             Term asIs = Term.fine("i0", "insertion untouched", untouched.insertion());
             boolean chamfer = untouched.boreStation().lessThan(Chamfer.depth(fit.bore()));
             findings.add(

@@ -176,8 +176,7 @@ public final class SwingWeightStep implements WorkStep {
         }
         int wide = stock.size() - flanged - entering.size();
         if (flanged > 0) {
-            findings.add(Finding.note(
-                    SwingWeightCode.FLANGE_PASSED_OVER, Term.count("n", "passed over", flanged)));
+            findings.add(Finding.note(SwingWeightCode.FLANGE_PASSED_OVER, Term.count("n", "passed over", flanged)));
         }
         if (wide > 0) {
             findings.add(Finding.note(

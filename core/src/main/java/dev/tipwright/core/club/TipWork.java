@@ -26,9 +26,8 @@ public record TipWork(Length stripped, List<Station> finished) {
         Stations shape = Stations.of(finished instanceof Stations ? finished : Require.list("finished", finished));
         for (int k = 0; k < shape.size(); k++) {
             long at = shape.atNanometres(k);
-            boolean inOrder = k == 0
-                    ? at == 0
-                    : at >= shape.atNanometres(k - 1) && (k == 1 || at > shape.atNanometres(k - 2));
+            boolean inOrder =
+                    k == 0 ? at == 0 : at >= shape.atNanometres(k - 1) && (k == 1 || at > shape.atNanometres(k - 2));
             if (!inOrder) {
                 throw Require.broken(
                         "finished",

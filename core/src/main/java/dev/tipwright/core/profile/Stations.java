@@ -72,7 +72,8 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
     public static Stations ofNanometres(long[] at, long[] least, long[] greatest) {
         long[] places = Require.given("at", at).clone();
         long[] narrow = Require.given("least", least).clone();
-        long[] wide = greatest == least ? narrow : Require.given("greatest", greatest).clone();
+        long[] wide =
+                greatest == least ? narrow : Require.given("greatest", greatest).clone();
         Require.that(narrow.length == places.length, "least", "must be as many as at", narrow.length);
         Require.that(wide.length == places.length, "greatest", "must be as many as at", wide.length);
         for (int index = 0; index < places.length; index++) {
@@ -85,8 +86,7 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
 
     private static Station station(long at, long least, long greatest) {
         Length narrow = Length.ofNanometres(least);
-        return new Station(
-                Length.ofNanometres(at), narrow, least == greatest ? narrow : Length.ofNanometres(greatest));
+        return new Station(Length.ofNanometres(at), narrow, least == greatest ? narrow : Length.ofNanometres(greatest));
     }
 
     private static boolean inRange(long at, long least, long greatest) {

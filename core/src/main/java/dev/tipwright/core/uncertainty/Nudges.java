@@ -154,7 +154,10 @@ public final class Nudges {
         return bore((profile, mm) -> station <= 0
                         || station >= profile.stations().size() - 1
                 ? profile
-                : at(profile, station, one -> one.withAt(between(Stations.of(profile.stations()), station, moved(one.at(), mm)))));
+                : at(
+                        profile,
+                        station,
+                        one -> one.withAt(between(Stations.of(profile.stations()), station, moved(one.at(), mm)))));
     }
 
     /**
@@ -199,8 +202,8 @@ public final class Nudges {
     }
 
     private static Nudge tip(BiFunction<Stations, Length, Stations> move) {
-        return part((club, mm) -> club.outside =
-                club.outside.withStations(move.apply(Stations.of(club.outside.stations()), mm(mm))));
+        return part((club, mm) ->
+                club.outside = club.outside.withStations(move.apply(Stations.of(club.outside.stations()), mm(mm))));
     }
 
     private static void centre(Draft club, double mm) {

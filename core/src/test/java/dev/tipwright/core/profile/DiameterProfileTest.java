@@ -91,7 +91,8 @@ class DiameterProfileTest {
 
     @Test
     void refusesStationsOutOfOrder() {
-        List<Station> unordered = List.of(at("0 mm", "9 mm"), at("6 mm", "8 mm"), at("5 mm", "7 mm"), at("9 mm", "6 mm"));
+        List<Station> unordered =
+                List.of(at("0 mm", "9 mm"), at("6 mm", "8 mm"), at("5 mm", "7 mm"), at("9 mm", "6 mm"));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new DiameterProfile(unordered, Length.ZERO, len("9 mm")))
                 .withMessage("stations must be in order of their place, was 5 mm");

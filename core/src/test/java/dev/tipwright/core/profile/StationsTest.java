@@ -30,7 +30,8 @@ class StationsTest {
         assertThat(Stations.of(List.of())).isEmpty();
         assertThat(BOTH.narrowestNanometres()).isEqualTo(9_300_000);
         assertThat(BOTH.areRound()).isFalse();
-        assertThat(Stations.of(List.of(ROUND, ROUND.withAt(len("1 mm")))).areRound()).isTrue();
+        assertThat(Stations.of(List.of(ROUND, ROUND.withAt(len("1 mm")))).areRound())
+                .isTrue();
         assertThat(BOTH.with(1, ROUND).areRound()).isTrue();
         assertThat(BOTH.with(1, ROUND).with(0, OVAL)).containsExactly(OVAL, ROUND);
     }
@@ -126,16 +127,15 @@ class StationsTest {
         assertThat(stations.widenedBy(ROUND, len("0.1 mm")))
                 .containsExactly(
                         ROUND.widenedBy(len("0.1 mm")), OVAL, again.widenedBy(len("0.1 mm")), halfTheSame, otherHalf);
-        assertThat(stations.widenedBy(halfTheSame, len("0.1 mm")).get(3)).isEqualTo(halfTheSame.widenedBy(len("0.1 mm")));
+        assertThat(stations.widenedBy(halfTheSame, len("0.1 mm")).get(3))
+                .isEqualTo(halfTheSame.widenedBy(len("0.1 mm")));
     }
 
     @Test
     void oneIsPutInThePlaceOfAnother() {
         assertThat(BOTH.with(0, OVAL)).containsExactly(OVAL, OVAL);
         assertThat(BOTH).containsExactly(ROUND, OVAL);
-        assertThatNullPointerException()
-                .isThrownBy(() -> BOTH.with(0, null))
-                .withMessage("station must not be null");
+        assertThatNullPointerException().isThrownBy(() -> BOTH.with(0, null)).withMessage("station must not be null");
     }
 
     @Test

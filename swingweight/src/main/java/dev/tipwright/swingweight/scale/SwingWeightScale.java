@@ -4,7 +4,6 @@ import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Torque;
-import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

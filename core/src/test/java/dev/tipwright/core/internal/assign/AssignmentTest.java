@@ -36,8 +36,10 @@ class AssignmentTest {
     @Test
     void aTableServesOneAimAfterTheOther() {
         CostTable table = CostTable.of(new double[][] {{0, 5}, {5, 9}}, 1);
-        assertThat(((Pairing) Assignment.best(table, Aim.LEAST_WORST)).columns()).containsExactly(1, 0);
-        assertThat(((Pairing) Assignment.best(table, Aim.LEAST_TOTAL)).columns()).containsExactly(0, 1);
+        assertThat(((Pairing) Assignment.best(table, Aim.LEAST_WORST)).columns())
+                .containsExactly(1, 0);
+        assertThat(((Pairing) Assignment.best(table, Aim.LEAST_TOTAL)).columns())
+                .containsExactly(0, 1);
     }
 
     @Test
