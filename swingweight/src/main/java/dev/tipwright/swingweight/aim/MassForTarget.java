@@ -106,7 +106,8 @@ public final class MassForTarget {
         double least = off(scale, wanted, moment);
         for (TipWeight weight : weights) {
             double off = offWith(weight, tip, moment, scale, wanted);
-            if (off < least || (off == least && nearest != null && BY_MASS.compare(weight, nearest) < 0)) {
+            int farther = Double.compare(off, least);
+            if (farther < 0 || (farther == 0 && nearest != null && BY_MASS.compare(weight, nearest) < 0)) {
                 nearest = weight;
                 least = off;
             }

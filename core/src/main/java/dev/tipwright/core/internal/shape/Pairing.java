@@ -116,10 +116,10 @@ final class Pairing {
 
     /** The solid between the two as diameters. */
     Solid between() {
-        Solid solid = new Solid();
+        Rings rings = new Rings();
         for (int i = 1; i < size; i++) {
-            solid.add(at[i - 1], at[i] - at[i - 1], one[i - 1], one[i], two[i - 1], two[i]);
+            rings.add(at[i - 1], at[i] - at[i - 1], one[i - 1], one[i], two[i - 1], two[i]);
         }
-        return solid;
+        return rings.solid();
     }
 }

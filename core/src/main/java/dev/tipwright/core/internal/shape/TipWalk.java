@@ -10,8 +10,8 @@ final class TipWalk {
     private final Polyline finish;
     private final double stripped;
     private final Polyline finished;
-    private final Solid finishOff = new Solid();
-    private final Solid structureOff = new Solid();
+    private final Rings finishOff = new Rings();
+    private final Rings structureOff = new Rings();
 
     /** The span: where it starts and ends, and there the diameters of the outside, the bare tip and the finished shape. */
     private double from;
@@ -50,7 +50,7 @@ final class TipWalk {
             finished1 = works ? finished.inSegment(f, to) : outside1;
             span();
         }
-        return new TipStock(finishOff, structureOff);
+        return new TipStock(finishOff.solid(), structureOff.solid());
     }
 
     /** Takes the span as a whole, or in up to three pieces, parted where the finished shape crosses a surface. */
