@@ -89,6 +89,20 @@ class RemovedMaterialTest {
         assertThat(RemovedMaterial.of(club(TipWork.NONE))).isSameAs(RemovedMaterial.NONE);
     }
 
+    /** Nothing is neither finish nor structure, whatever it weighs. */
+    @Test
+    void finishAloneOrStructureAloneIsSomething() {
+        assertThat(RemovedMaterial.NONE.isNothing()).isTrue();
+        assertThat(RemovedMaterial.of(club(worked("0 mm", "12 mm", "20 mm"))).isNothing())
+                .isTrue();
+        for (Volume[] some :
+                new Volume[][] {{Volume.ofCubicMillimetres(1), Volume.ZERO}, {Volume.ZERO, Volume.ofCubicMillimetres(1)}
+                }) {
+            assertThat(new RemovedMaterial(some[0], some[1], Mass.ZERO, FirstMoment.ZERO, Inertia.ZERO).isNothing())
+                    .isFalse();
+        }
+    }
+
     @Test
     void anUnknownDensityCountsAsNothingAndAnUnknownFinishIsNone() {
         Build club = club(worked("0 mm", "8 mm", "20 mm"));
