@@ -6,6 +6,7 @@ import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.RandomAccess;
+import java.util.function.IntPredicate;
 
 /**
  * Stations in one piece: an unchangeable list that keeps its numbers side by side and makes a {@link Station} of them when one is asked
@@ -180,14 +181,7 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
      * @return the changed stations
      */
     public Stations widenedBy(Length by) {
-        Require.within("by", by, -100, 100);
-        long[] narrow = least.clone();
-        long[] wide = areRound() ? narrow : greatest.clone();
-        for (int index = 0; index < at.length; index++) {
-            narrow[index] = least[index] + by.nanometres();
-            wide[index] = greatest[index] + by.nanometres();
-        }
-        return checked(narrow, wide, by);
+        return widened(index -> true, by);
     }
 
     /**
@@ -198,24 +192,22 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
      * @return the changed stations
      */
     public Stations widenedBy(Station reading, Length by) {
-        Require.given("reading", reading);
+        long narrow = Require.given("reading", reading).least().nanometres();
+        long wide = reading.greatest().nanometres();
+        return widened(index -> least[index] == narrow && greatest[index] == wide, by);
+    }
+
+    private Stations widened(IntPredicate which, Length by) {
         Require.within("by", by, -100, 100);
         long[] narrow = least.clone();
         long[] wide = areRound() ? narrow : greatest.clone();
         for (int index = 0; index < at.length; index++) {
-            if (least[index] == reading.least().nanometres()
-                    && greatest[index] == reading.greatest().nanometres()) {
+            if (which.test(index)) {
                 narrow[index] = least[index] + by.nanometres();
                 wide[index] = greatest[index] + by.nanometres();
-            }
-        }
-        return checked(narrow, wide, by);
-    }
-
-    private Stations checked(long[] narrow, long[] wide, Length by) {
-        for (int index = 0; index < at.length; index++) {
-            if (!inRange(at[index], narrow[index], wide[index])) {
-                throw Require.broken("by", "must leave a diameter above zero and at most " + Bounds.WIDEST, by);
+                if (!inRange(at[index], narrow[index], wide[index])) {
+                    throw Require.broken("by", "must leave a diameter above zero and at most " + Bounds.WIDEST, by);
+                }
             }
         }
         return new Stations(at, narrow, wide);

@@ -12,6 +12,7 @@ import java.util.Arrays;
 final class FirstInOrder {
 
     private final int columns;
+
     /** Row by row, whether it may take each column; blank lines stand for the lines that the shorter side lacks. */
     private final boolean[][] tight;
 
