@@ -22,7 +22,7 @@ import java.util.List;
  * }</pre>
  *
  * @param bore as it was read clean, or as its maker says
- * @param found depth a flat rod finds now; above zero
+ * @param found depth a flat rod finds now; above zero, at most 3 m
  * @param within difference that is only the reading; zero or more
  */
 public record BoreDepthCheck(Bore bore, Length found, Length within) {
@@ -31,7 +31,7 @@ public record BoreDepthCheck(Bore bore, Length found, Length within) {
      * Checks the values.
      *
      * @param bore as it was read clean, or as its maker says
-     * @param found depth a flat rod finds now; above zero
+     * @param found depth a flat rod finds now; above zero, at most 3 m
      * @param within difference that is only the reading; zero or more
      */
     public BoreDepthCheck {

@@ -19,7 +19,7 @@ import dev.tipwright.core.quantity.Length;
  * </pre>
  *
  * @param parts what was measured
- * @param work what is to be done
+ * @param work what is to be done; leaves some of the shaft, and seats the tip no deeper than the bore
  */
 public record Build(Parts parts, Work work) {
 
@@ -27,7 +27,7 @@ public record Build(Parts parts, Work work) {
      * Checks the values.
      *
      * @param parts what was measured
-     * @param work what is to be done
+     * @param work what is to be done; leaves some of the shaft, and seats the tip no deeper than the bore
      */
     public Build {
         Require.given("parts", parts);
@@ -132,7 +132,7 @@ public record Build(Parts parts, Work work) {
     /**
      * This one with another value in one place.
      *
-     * @param work what is to be done
+     * @param work what is to be done; leaves some of the shaft, and seats the tip no deeper than the bore
      * @return a copy that differs in that alone
      */
     public Build withWork(Work work) {

@@ -8,16 +8,16 @@ import dev.tipwright.core.quantity.Length;
 /**
  * How far the tip goes into the bore, and what stops it there.
  *
- * @param insertion tip end below the hosel mouth ({@code i}); zero while apart
- * @param stop what stops it
+ * @param insertion tip end below the hosel mouth ({@code i}); 0 to 3 m, zero while apart and only then
+ * @param stop what stops it; nothing while apart and only then
  */
 public record Seat(Length insertion, Stop stop) {
 
     /**
      * Checks the values.
      *
-     * @param insertion tip end below the hosel mouth ({@code i}); zero while apart
-     * @param stop what stops it
+     * @param insertion tip end below the hosel mouth ({@code i}); 0 to 3 m, zero while apart and only then
+     * @param stop what stops it; nothing while apart and only then
      */
     public Seat {
         Require.within("insertion", insertion, 0, 3000);
@@ -47,7 +47,7 @@ public record Seat(Length insertion, Stop stop) {
     /**
      * This one with another value in one place.
      *
-     * @param insertion tip end below the hosel mouth ({@code i}); zero while apart
+     * @param insertion tip end below the hosel mouth ({@code i}); 0 to 3 m, zero while apart and only then
      * @return a copy that differs in that alone
      */
     public Seat withInsertion(Length insertion) {
@@ -57,7 +57,7 @@ public record Seat(Length insertion, Stop stop) {
     /**
      * This one with another value in one place.
      *
-     * @param stop what stops it
+     * @param stop what stops it; nothing while apart and only then
      * @return a copy that differs in that alone
      */
     public Seat withStop(Stop stop) {

@@ -9,7 +9,7 @@ import java.util.List;
 /**
  * What is done to the outside of a tip: how far its finish is stripped, and the shape it is worked down to.
  *
- * @param stripped how far up from the trimmed tip the finish comes off; zero or more
+ * @param stripped how far up from the trimmed tip the finish comes off; zero to 3 m
  * @param finished diameter after the work, from the trimmed tip (0) up; empty if the structure is left as it is
  */
 public record TipWork(Length stripped, List<Station> finished) {
@@ -17,7 +17,7 @@ public record TipWork(Length stripped, List<Station> finished) {
     /**
      * Checks the values.
      *
-     * @param stripped how far up from the trimmed tip the finish comes off; zero or more
+     * @param stripped how far up from the trimmed tip the finish comes off; zero to 3 m
      * @param finished diameter after the work, from the trimmed tip (0) up, two at one place being a step; empty if the
      *     structure is left as it is
      */
@@ -59,7 +59,7 @@ public record TipWork(Length stripped, List<Station> finished) {
     /**
      * This one with another value in one place.
      *
-     * @param stripped how far up from the trimmed tip the finish comes off; zero or more
+     * @param stripped how far up from the trimmed tip the finish comes off; zero to 3 m
      * @return a copy that differs in that alone
      */
     public TipWork withStripped(Length stripped) {

@@ -61,7 +61,7 @@ public sealed interface Reading<Q> {
     /**
      * Not known.
      *
-     * @param ask whom to ask, or how to find out
+     * @param ask whom to ask, or how to find out; 1 to 80 printable characters
      * @param <Q> what is read
      */
     record Unknown<Q>(String ask) implements Reading<Q> {
@@ -69,7 +69,7 @@ public sealed interface Reading<Q> {
         /**
          * Checks the value.
          *
-         * @param ask whom to ask, or how to find out
+         * @param ask whom to ask, or how to find out; 1 to 80 printable characters
          */
         public Unknown {
             Require.label("ask", ask);
@@ -102,7 +102,7 @@ public sealed interface Reading<Q> {
     /**
      * No reading.
      *
-     * @param ask whom to ask, or how to find out
+     * @param ask whom to ask, or how to find out; 1 to 80 printable characters
      * @param <Q> what is read
      * @return the reading
      */

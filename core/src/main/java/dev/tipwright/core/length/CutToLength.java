@@ -29,13 +29,13 @@ import java.util.List;
  *
  * A negative butt trim means that the shaft is too short for the length.
  *
- * @param target wanted playing length along the axis ({@code L})
- * @param buttFromTop grip cap, and extension if there is one ({@code g})
- * @param boreDepth depth of the bore ({@code B})
- * @param insertion insertion ({@code i})
+ * @param target wanted playing length along the axis ({@code L}); above zero
+ * @param buttFromTop grip cap, and extension if there is one ({@code g}); zero or more
+ * @param boreDepth depth of the bore ({@code B}); above zero
+ * @param insertion insertion ({@code i}); zero to the depth of the bore
  * @param bottomToGround bore bottom to ground ({@code G})
- * @param rawLength raw length of the shaft ({@code R})
- * @param tipTrim tip trim ({@code T})
+ * @param rawLength raw length of the shaft ({@code R}); above zero
+ * @param tipTrim tip trim ({@code T}); zero or more
  * @param kerf width of the saw cut ({@code k}); zero or more
  */
 public record CutToLength(
@@ -52,13 +52,13 @@ public record CutToLength(
     /**
      * Checks the values.
      *
-     * @param target wanted playing length along the axis ({@code L})
-     * @param buttFromTop grip cap, and extension if there is one ({@code g})
-     * @param boreDepth depth of the bore ({@code B})
-     * @param insertion insertion ({@code i})
+     * @param target wanted playing length along the axis ({@code L}); above zero
+     * @param buttFromTop grip cap, and extension if there is one ({@code g}); zero or more
+     * @param boreDepth depth of the bore ({@code B}); above zero
+     * @param insertion insertion ({@code i}); zero to the depth of the bore
      * @param bottomToGround bore bottom to ground ({@code G})
-     * @param rawLength raw length of the shaft ({@code R})
-     * @param tipTrim tip trim ({@code T})
+     * @param rawLength raw length of the shaft ({@code R}); above zero
+     * @param tipTrim tip trim ({@code T}); zero or more
      * @param kerf width of the saw cut ({@code k}); zero or more
      */
     public CutToLength {
@@ -263,7 +263,7 @@ public record CutToLength(
     /**
      * This one with another value in one place.
      *
-     * @param target wanted playing length along the axis ({@code L})
+     * @param target wanted playing length along the axis ({@code L}); above zero
      * @return a copy that differs in that alone
      */
     public CutToLength withTarget(Length target) {
@@ -273,7 +273,7 @@ public record CutToLength(
     /**
      * This one with another value in one place.
      *
-     * @param buttFromTop grip cap, and extension if there is one ({@code g})
+     * @param buttFromTop grip cap, and extension if there is one ({@code g}); zero or more
      * @return a copy that differs in that alone
      */
     public CutToLength withButtFromTop(Length buttFromTop) {
@@ -283,7 +283,7 @@ public record CutToLength(
     /**
      * This one with another value in one place.
      *
-     * @param boreDepth depth of the bore ({@code B})
+     * @param boreDepth depth of the bore ({@code B}); above zero
      * @return a copy that differs in that alone
      */
     public CutToLength withBoreDepth(Length boreDepth) {
@@ -293,7 +293,7 @@ public record CutToLength(
     /**
      * This one with another value in one place.
      *
-     * @param insertion insertion ({@code i})
+     * @param insertion insertion ({@code i}); zero to the depth of the bore
      * @return a copy that differs in that alone
      */
     public CutToLength withInsertion(Length insertion) {
@@ -313,7 +313,7 @@ public record CutToLength(
     /**
      * This one with another value in one place.
      *
-     * @param rawLength raw length of the shaft ({@code R})
+     * @param rawLength raw length of the shaft ({@code R}); above zero
      * @return a copy that differs in that alone
      */
     public CutToLength withRawLength(Length rawLength) {
@@ -323,7 +323,7 @@ public record CutToLength(
     /**
      * This one with another value in one place.
      *
-     * @param tipTrim tip trim ({@code T})
+     * @param tipTrim tip trim ({@code T}); zero or more
      * @return a copy that differs in that alone
      */
     public CutToLength withTipTrim(Length tipTrim) {

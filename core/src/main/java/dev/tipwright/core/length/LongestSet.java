@@ -21,7 +21,7 @@ import java.util.List;
  * }</pre>
  *
  * @param longest what each club would be with nothing cut off its butt, the longest club of the set first
- * @param step how much shorter each next club is; a negative step makes it longer
+ * @param step how much shorter each next club is; -3 m to 3 m, and a negative step makes it longer
  */
 public record LongestSet(List<LengthTarget> longest, Length step) {
 
@@ -29,7 +29,7 @@ public record LongestSet(List<LengthTarget> longest, Length step) {
      * Checks the values.
      *
      * @param longest what each club would be with nothing cut off its butt, the longest club of the set first; one measure
-     * @param step how much shorter each next club is; a negative step makes it longer
+     * @param step how much shorter each next club is; -3 m to 3 m, and a negative step makes it longer
      */
     public LongestSet {
         longest = Require.distinct("longest", Require.someOf("longest", longest), LengthTarget::club);
@@ -46,7 +46,7 @@ public record LongestSet(List<LengthTarget> longest, Length step) {
      * The longest set of seated clubs, their tip trims as planned.
      *
      * @param set the clubs, the longest first, each seated
-     * @param step how much shorter each next club is; a negative step makes it longer
+     * @param step how much shorter each next club is; -3 m to 3 m, and a negative step makes it longer
      * @param measure what the lengths are measured by
      * @return the set
      * @throws IllegalArgumentException if a tip is not seated

@@ -17,7 +17,7 @@ import java.util.List;
  * Playing length as the Equipment Rules measure woods and irons: the club lies on a level plane with its sole against
  * a plane at 60 degrees, and the length runs from where the two planes meet to the top of the grip.
  *
- * {@code L60 = L - h cot 60 + [u sin(60 - lie) + r (1 - cos(lie - 60))] / sin 60}, with the sole taken as a circle of
+ * <p>{@code L60 = L - h cot 60 + [u sin(60 - lie) + r (1 - cos(lie - 60))] / sin 60}, with the sole taken as a circle of
  * radius {@code r} that touches the ground {@code u} toe-ward of the shaft axis. Near 60 degrees of lie the sole
  * matters by less than a millimetre, the height of the axis by several. Source: R&amp;A and USGA, Equipment Rules,
  * Part 2 (how the length is measured); the formula is plane geometry.

@@ -9,8 +9,8 @@ import dev.tipwright.core.quantity.Mass;
 /**
  * A piece of a raw shaft that was weighed by itself: an offcut, or the shaft after the cut.
  *
- * @param from where it began, from the raw tip; zero or more
- * @param to where it ended, from the raw tip; beyond where it began
+ * @param from where it began, from the raw tip; 0 to 3 m
+ * @param to where it ended, from the raw tip; beyond where it began, at most 3 m
  * @param mass as weighed; above zero
  */
 public record WeighedPiece(Length from, Length to, Mass mass) {
@@ -18,8 +18,8 @@ public record WeighedPiece(Length from, Length to, Mass mass) {
     /**
      * Checks the values.
      *
-     * @param from where it began, from the raw tip; zero or more
-     * @param to where it ended, from the raw tip; beyond where it began
+     * @param from where it began, from the raw tip; 0 to 3 m
+     * @param to where it ended, from the raw tip; beyond where it began, at most 3 m
      * @param mass as weighed; above zero
      */
     public WeighedPiece {

@@ -7,7 +7,7 @@ import dev.tipwright.core.quantity.Length;
  * One of the raw blanks a shaft model comes in: for the long, the middle or the short clubs of a set.
  *
  * @param label as the trim chart calls it
- * @param parallelTip how far up from the raw tip it is parallel; zero for a taper tip
+ * @param parallelTip how far up from the raw tip it is parallel; 0 to 3 m, zero for a taper tip
  * @param material what it is made of
  */
 public record Blank(String label, Length parallelTip, ShaftMaterial material) {
@@ -16,7 +16,7 @@ public record Blank(String label, Length parallelTip, ShaftMaterial material) {
      * Checks the values.
      *
      * @param label as the trim chart calls it
-     * @param parallelTip how far up from the raw tip it is parallel; zero for a taper tip
+     * @param parallelTip how far up from the raw tip it is parallel; 0 to 3 m, zero for a taper tip
      * @param material what it is made of
      */
     public Blank {
@@ -38,7 +38,7 @@ public record Blank(String label, Length parallelTip, ShaftMaterial material) {
     /**
      * This one with another value in one place.
      *
-     * @param parallelTip how far up from the raw tip it is parallel; zero for a taper tip
+     * @param parallelTip how far up from the raw tip it is parallel; 0 to 3 m, zero for a taper tip
      * @return a copy that differs in that alone
      */
     public Blank withParallelTip(Length parallelTip) {

@@ -12,7 +12,7 @@ import dev.tipwright.core.quantity.Mass;
  * @param mass as weighed; above zero
  * @param cap thickness of the cap over the butt ({@code g}); zero or more
  * @param length from its top to its mouth; above zero
- * @param centre centre of mass from its top; above zero, short of its length
+ * @param centre centre of mass from its top; above zero, at most its length
  * @param size its size off the shaft
  */
 public record Grip(String label, Mass mass, Length cap, Length length, Length centre, Reading<GripSize> size) {
@@ -24,7 +24,7 @@ public record Grip(String label, Mass mass, Length cap, Length length, Length ce
      * @param mass as weighed; above zero
      * @param cap thickness of the cap over the butt ({@code g}); zero or more
      * @param length from its top to its mouth; above zero
-     * @param centre centre of mass from its top; above zero, short of its length
+     * @param centre centre of mass from its top; above zero, at most its length
      * @param size its size off the shaft
      */
     public Grip {
@@ -79,7 +79,7 @@ public record Grip(String label, Mass mass, Length cap, Length length, Length ce
     /**
      * This one with another value in one place.
      *
-     * @param centre centre of mass from its top; above zero, short of its length
+     * @param centre centre of mass from its top; above zero, at most its length
      * @return a copy that differs in that alone
      */
     public Grip withCentre(Length centre) {

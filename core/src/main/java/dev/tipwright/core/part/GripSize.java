@@ -7,7 +7,7 @@ import dev.tipwright.core.quantity.Length;
  * The size of a grip off the shaft.
  *
  * @param core inner diameter it is moulded for, at the top; above zero
- * @param outside outside diameter it then has at its widest; above the core, at most 100 mm
+ * @param outside outside diameter it then has at its widest; not under the core, at most 100 mm
  */
 public record GripSize(Length core, Length outside) {
 
@@ -15,7 +15,7 @@ public record GripSize(Length core, Length outside) {
      * Checks the values.
      *
      * @param core inner diameter it is moulded for, at the top; above zero
-     * @param outside outside diameter it then has at its widest; above the core, at most 100 mm
+     * @param outside outside diameter it then has at its widest; not under the core, at most 100 mm
      */
     public GripSize {
         Require.atMost("core", Require.positive("core", core), "outside", outside);
@@ -35,7 +35,7 @@ public record GripSize(Length core, Length outside) {
     /**
      * This one with another value in one place.
      *
-     * @param outside outside diameter it then has at its widest; above the core, at most 100 mm
+     * @param outside outside diameter it then has at its widest; not under the core, at most 100 mm
      * @return a copy that differs in that alone
      */
     public GripSize withOutside(Length outside) {

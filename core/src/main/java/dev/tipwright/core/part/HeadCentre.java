@@ -6,16 +6,16 @@ import dev.tipwright.core.quantity.Length;
 /**
  * The centre of mass of a head.
  *
- * @param along along the shaft axis from the hosel mouth towards the ground
- * @param off off the axis, at right angles to it; zero or more
+ * @param along along the shaft axis from the hosel mouth towards the ground; -500 mm to 500 mm
+ * @param off off the axis, at right angles to it; zero to 500 mm
  */
 public record HeadCentre(Length along, Length off) {
 
     /**
      * Checks the values.
      *
-     * @param along along the shaft axis from the hosel mouth towards the ground
-     * @param off off the axis, at right angles to it; zero or more
+     * @param along along the shaft axis from the hosel mouth towards the ground; -500 mm to 500 mm
+     * @param off off the axis, at right angles to it; zero to 500 mm
      */
     public HeadCentre {
         Require.within("along", along, -500, 500);
@@ -25,7 +25,7 @@ public record HeadCentre(Length along, Length off) {
     /**
      * This one with another value in one place.
      *
-     * @param along along the shaft axis from the hosel mouth towards the ground
+     * @param along along the shaft axis from the hosel mouth towards the ground; -500 mm to 500 mm
      * @return a copy that differs in that alone
      */
     public HeadCentre withAlong(Length along) {
@@ -35,7 +35,7 @@ public record HeadCentre(Length along, Length off) {
     /**
      * This one with another value in one place.
      *
-     * @param off off the axis, at right angles to it; zero or more
+     * @param off off the axis, at right angles to it; zero to 500 mm
      * @return a copy that differs in that alone
      */
     public HeadCentre withOff(Length off) {

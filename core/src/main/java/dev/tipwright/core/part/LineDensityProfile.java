@@ -37,7 +37,7 @@ public record LineDensityProfile(List<Knot> knots) {
     /**
      * A line density at a place.
      *
-     * @param at from the raw tip
+     * @param at from the raw tip; 0 to 3 m
      * @param density mass for length there; above zero
      */
     public record Knot(Length at, LineDensity density) {
@@ -45,7 +45,7 @@ public record LineDensityProfile(List<Knot> knots) {
         /**
          * Checks the values.
          *
-         * @param at from the raw tip
+         * @param at from the raw tip; 0 to 3 m
          * @param density mass for length there; above zero
          */
         public Knot {

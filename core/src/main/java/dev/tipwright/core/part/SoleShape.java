@@ -6,7 +6,7 @@ import dev.tipwright.core.quantity.Length;
 /**
  * The sole of a head as the 60 degree plane of the Rules meets it.
  *
- * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code u})
+ * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code u}); -300 mm to 300 mm
  * @param radius radius of the sole from heel to toe ({@code r}); zero or more, at most 3 m
  */
 public record SoleShape(Length lowest, Length radius) {
@@ -26,7 +26,7 @@ public record SoleShape(Length lowest, Length radius) {
     /**
      * This one with another value in one place.
      *
-     * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code u})
+     * @param lowest from the shaft axis, at the ground, to the lowest point of the sole, towards the toe ({@code u}); -300 mm to 300 mm
      * @return a copy that differs in that alone
      */
     public SoleShape withLowest(Length lowest) {

@@ -45,7 +45,7 @@ public sealed interface StiffnessShape {
     /**
      * A stiffness at a place.
      *
-     * @param at from the raw tip
+     * @param at from the raw tip; 0 to 3 m
      * @param stiffness {@code EI} there; above zero
      */
     record Knot(Length at, BendingStiffness stiffness) {
@@ -53,7 +53,7 @@ public sealed interface StiffnessShape {
         /**
          * Checks the values.
          *
-         * @param at from the raw tip
+         * @param at from the raw tip; 0 to 3 m
          * @param stiffness {@code EI} there; above zero
          */
         public Knot {

@@ -10,8 +10,8 @@ import dev.tipwright.core.quantity.Mass;
  * @param label how the bench calls it
  * @param mass what it weighs; above zero
  * @param stem diameter of the stem; above zero
- * @param flange thickness of the flange between tip and bore bottom; zero if it has none
- * @param centre its centre of mass above the end of the tip
+ * @param flange thickness of the flange between tip and bore bottom; zero or more, zero if it has none
+ * @param centre its centre of mass above the end of the tip; -500 mm to 500 mm
  */
 public record TipWeight(String label, Mass mass, Length stem, Length flange, Length centre) implements Attachment {
 
@@ -21,8 +21,8 @@ public record TipWeight(String label, Mass mass, Length stem, Length flange, Len
      * @param label how the bench calls it
      * @param mass what it weighs; above zero
      * @param stem diameter of the stem; above zero
-     * @param flange thickness of the flange between tip and bore bottom; zero if it has none
-     * @param centre its centre of mass above the end of the tip
+     * @param flange thickness of the flange between tip and bore bottom; zero or more, zero if it has none
+     * @param centre its centre of mass above the end of the tip; -500 mm to 500 mm
      */
     public TipWeight {
         Require.label("label", label);
@@ -70,7 +70,7 @@ public record TipWeight(String label, Mass mass, Length stem, Length flange, Len
     /**
      * This one with another value in one place.
      *
-     * @param flange thickness of the flange between tip and bore bottom; zero if it has none
+     * @param flange thickness of the flange between tip and bore bottom; zero or more, zero if it has none
      * @return a copy that differs in that alone
      */
     public TipWeight withFlange(Length flange) {
@@ -80,7 +80,7 @@ public record TipWeight(String label, Mass mass, Length stem, Length flange, Len
     /**
      * This one with another value in one place.
      *
-     * @param centre its centre of mass above the end of the tip
+     * @param centre its centre of mass above the end of the tip; -500 mm to 500 mm
      * @return a copy that differs in that alone
      */
     public TipWeight withCentre(Length centre) {

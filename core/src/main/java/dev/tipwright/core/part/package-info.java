@@ -1,5 +1,6 @@
 /**
- * The parts of a club as they were measured. They know nothing of what will be done to them.
+ * The parts of a club as they were measured. They know nothing of what will be done to them. A label is 1 to 80
+ * printable characters.
  *
  * <p><img src="{@docRoot}/resources/parts.svg" width="860"
  *     alt="A club taken apart: grip, shaft, what is put on or in, and head, each with the types that describe it.">

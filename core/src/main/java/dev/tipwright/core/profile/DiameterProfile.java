@@ -12,7 +12,7 @@ import java.util.List;
  * A diameter along an axis: straight between measured stations, on a domain, never beyond it. Places on a profile are
  * counted from the start of its domain. Trimming moves the domain and keeps every reading; no station is invented.
  *
- * Two stations may share a place and make a step (a counterbore, a shoulder); three at one place, or stations out of
+ * <p>Two stations may share a place and make a step (a counterbore, a shoulder); three at one place, or stations out of
  * order, are errors. A bore is a profile counted down from the hosel mouth, a tip one counted up from its end.
  *
  * <pre>{@code

@@ -65,9 +65,9 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
     /**
      * Stations as whole nanometres, each in the ranges of a {@link Station}.
      *
-     * @param at places
-     * @param least least diameters, one for each place
-     * @param greatest greatest diameters, one for each place; may be the array of the least
+     * @param at places, nm
+     * @param least least diameters, nm, one for each place
+     * @param greatest greatest diameters, nm, one for each place; may be the array of the least
      * @return the stations
      */
     public static Stations ofNanometres(long[] at, long[] least, long[] greatest) {

@@ -36,16 +36,16 @@ public record ThicknessProfile(List<Knot> knots) {
     /**
      * A thickness at a place.
      *
-     * @param at from the raw tip
-     * @param thickness radial; zero or more
+     * @param at from the raw tip; 0 to 3 m
+     * @param thickness radial; zero to 100 mm
      */
     public record Knot(Length at, Length thickness) {
 
         /**
          * Checks the values.
          *
-         * @param at from the raw tip
-         * @param thickness radial; zero or more
+         * @param at from the raw tip; 0 to 3 m
+         * @param thickness radial; zero to 100 mm
          */
         public Knot {
             Require.within("at", at, 0, 3000);
@@ -56,7 +56,7 @@ public record ThicknessProfile(List<Knot> knots) {
     /**
      * The same thickness everywhere.
      *
-     * @param thickness radial; zero or more
+     * @param thickness radial; zero to 100 mm
      * @return the profile
      */
     public static ThicknessProfile uniform(Length thickness) {

@@ -7,11 +7,11 @@ import dev.tipwright.core.quantity.Length;
  * The limits of the Equipment Rules that bear on a club as it is built. They are a value, so that another edition or
  * a local rule is another value.
  *
- * Source: R&amp;A and USGA, Equipment Rules, Part 2: longest and shortest club, straight shaft, neck, grip; the local
+ * <p>Source: R&amp;A and USGA, Equipment Rules, Part 2: longest and shortest club, straight shaft, neck, grip; the local
  * rule is Model Local Rule G-10, in force where a committee says so.
  *
  * @param edition what the limits are taken from
- * @param longest longest club, putters excepted
+ * @param longest longest club, putters excepted; above zero, as are the others
  * @param shortest shortest club
  * @param neck longest neck, from its top to the sole along the axis
  * @param gripWidest widest grip in any direction
@@ -24,7 +24,7 @@ public record ClubLimits(
      * Checks the values.
      *
      * @param edition what the limits are taken from
-     * @param longest longest club, putters excepted
+     * @param longest longest club, putters excepted; above zero, as are the others
      * @param shortest shortest club
      * @param neck longest neck, from its top to the sole along the axis
      * @param gripWidest widest grip in any direction
@@ -66,7 +66,7 @@ public record ClubLimits(
     /**
      * This one with another value in one place.
      *
-     * @param longest longest club, putters excepted
+     * @param longest longest club, putters excepted; above zero, as are the others
      * @return a copy that differs in that alone
      */
     public ClubLimits withLongest(Length longest) {

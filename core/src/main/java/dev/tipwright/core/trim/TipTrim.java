@@ -29,10 +29,10 @@ import java.util.List;
  *
  * A negative trim cannot be made and is never clamped: the club plays softer than the chart means.
  *
- * @param chart what the chart says
+ * @param chart what the chart says; zero or more
  * @param bottomToGround bore bottom to ground ({@code G})
- * @param boreDepth depth of the bore ({@code B})
- * @param insertion planned insertion ({@code i})
+ * @param boreDepth depth of the bore ({@code B}); above zero
+ * @param insertion planned insertion ({@code i}); zero to the depth of the bore
  * @param groundReference bore bottom to ground the chart assumes ({@code G_ref})
  * @param kerf width of the saw cut ({@code k}); zero or more
  */
@@ -43,10 +43,10 @@ public record TipTrim(
     /**
      * Checks the values.
      *
-     * @param chart what the chart says
+     * @param chart what the chart says; zero or more
      * @param bottomToGround bore bottom to ground ({@code G})
-     * @param boreDepth depth of the bore ({@code B})
-     * @param insertion planned insertion ({@code i})
+     * @param boreDepth depth of the bore ({@code B}); above zero
+     * @param insertion planned insertion ({@code i}); zero to the depth of the bore
      * @param groundReference bore bottom to ground the chart assumes ({@code G_ref})
      * @param kerf width of the saw cut ({@code k}); zero or more
      */
@@ -163,7 +163,7 @@ public record TipTrim(
     /**
      * This one with another value in one place.
      *
-     * @param chart what the chart says
+     * @param chart what the chart says; zero or more
      * @return a copy that differs in that alone
      */
     public TipTrim withChart(Length chart) {
@@ -183,7 +183,7 @@ public record TipTrim(
     /**
      * This one with another value in one place.
      *
-     * @param boreDepth depth of the bore ({@code B})
+     * @param boreDepth depth of the bore ({@code B}); above zero
      * @return a copy that differs in that alone
      */
     public TipTrim withBoreDepth(Length boreDepth) {
@@ -193,7 +193,7 @@ public record TipTrim(
     /**
      * This one with another value in one place.
      *
-     * @param insertion planned insertion ({@code i})
+     * @param insertion planned insertion ({@code i}); zero to the depth of the bore
      * @return a copy that differs in that alone
      */
     public TipTrim withInsertion(Length insertion) {

@@ -18,7 +18,7 @@ import java.util.Optional;
  * }</pre>
  *
  * @param rows one a club and blank, no two alike
- * @param groundReference bore bottom to ground the chart assumes ({@code G_ref})
+ * @param groundReference bore bottom to ground the chart assumes ({@code G_ref}); -200 mm to 200 mm
  */
 public record TrimChart(List<Row> rows, Length groundReference) {
 
@@ -26,7 +26,7 @@ public record TrimChart(List<Row> rows, Length groundReference) {
      * Checks the values.
      *
      * @param rows one a club and blank, no two alike
-     * @param groundReference bore bottom to ground the chart assumes ({@code G_ref})
+     * @param groundReference bore bottom to ground the chart assumes ({@code G_ref}); -200 mm to 200 mm
      */
     public TrimChart {
         rows = Require.distinct("rows", Require.someOf("rows", rows), row -> List.of(row.club(), row.blank()));
@@ -40,7 +40,7 @@ public record TrimChart(List<Row> rows, Length groundReference) {
      *
      * @param club label of the club
      * @param blank label of the blank
-     * @param trim what to cut off the tip; zero or more
+     * @param trim what to cut off the tip; zero to 1 m
      */
     public record Row(String club, String blank, Length trim) {
 
@@ -49,7 +49,7 @@ public record TrimChart(List<Row> rows, Length groundReference) {
          *
          * @param club label of the club
          * @param blank label of the blank
-         * @param trim what to cut off the tip; zero or more
+         * @param trim what to cut off the tip; zero to 1 m
          */
         public Row {
             Require.label("club", club);
@@ -112,7 +112,7 @@ public record TrimChart(List<Row> rows, Length groundReference) {
     /**
      * This one with another value in one place.
      *
-     * @param groundReference bore bottom to ground the chart assumes ({@code G_ref})
+     * @param groundReference bore bottom to ground the chart assumes ({@code G_ref}); -200 mm to 200 mm
      * @return a copy that differs in that alone
      */
     public TrimChart withGroundReference(Length groundReference) {

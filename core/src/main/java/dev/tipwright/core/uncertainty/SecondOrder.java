@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * The terms of next higher order that a first-order budget leaves out (JCGM 100:2008, 5.1.2, note):
+ * The terms of next higher order that a first-order budget leaves out (JCGM 100:2008, 5.1.2, note).
  *
  * <pre>
  * sum over i and j of [ (d2f/dxi dxj)^2 / 2 + df/dxi d3f/dxi dxj^2 ] ui^2 uj^2

@@ -7,10 +7,10 @@ import dev.tipwright.core.quantity.Stress;
 /**
  * One of the two tubes of a joint.
  *
- * @param outside outside diameter; at most 100 mm
- * @param inside inside diameter; zero or more, less than the outside
- * @param young Young's modulus along the axis; above zero, at most 10 000 GPa
- * @param shear shear modulus about the axis; above zero, at most 10 000 GPa
+ * @param outside outside diameter; 1 um to 100 mm
+ * @param inside inside diameter; zero or more, at least 1 um less than the outside
+ * @param young Young's modulus along the axis; 1 kPa to 10 000 GPa
+ * @param shear shear modulus about the axis; 1 kPa to 10 000 GPa
  */
 public record Tube(Length outside, Length inside, Stress young, Stress shear) {
 

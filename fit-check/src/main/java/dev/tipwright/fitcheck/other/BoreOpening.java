@@ -30,7 +30,7 @@ import java.util.List;
  * opening.wallLeft().inches();                                  // = 0.08
  * }</pre>
  *
- * @param cutter diameter of the cutter
+ * @param cutter diameter of the cutter; above zero
  * @param oversize what it cuts beyond that, on the diameter, with its source
  * @param after the bore after it
  * @param wallLeft least wall of the hosel left
@@ -41,7 +41,7 @@ public record BoreOpening(Length cutter, Reading<Length> oversize, Bore after, L
     /**
      * Checks the values.
      *
-     * @param cutter diameter of the cutter
+     * @param cutter diameter of the cutter; above zero
      * @param oversize what it cuts beyond that
      * @param after the bore after it
      * @param wallLeft least wall of the hosel left

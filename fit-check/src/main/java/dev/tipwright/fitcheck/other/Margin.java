@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param what which number
  * @param value the number
- * @param limit the limit; unknown if the caller gave none, with whom to ask
+ * @param limit the limit; above zero, or unknown if the caller gave none, with whom to ask
  */
 public record Margin(What what, Length value, Reading<Length> limit) {
 

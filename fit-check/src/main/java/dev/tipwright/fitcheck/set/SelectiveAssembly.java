@@ -25,8 +25,8 @@ import java.util.stream.Collectors;
 /**
  * Which tip goes to which bore, so that the set costs least structure or comes out most even. Every pair that gives a fit is worked out:
  * the tip reaches the insertion, the bore is wider than the wanted clearance, the finish leaves some tip, and the wall left is not under
- * the caller's limit. Of the pairings that serve the shorter side in full the best is found exactly, costs put on a grid of a millionth of a
- * cubic millimetre, or of a nanometre; of pairings equally good the one that gives the tip first by label the bore first by label,
+ * the caller's limit. Of the pairings that serve the shorter side in full the best is found exactly, costs put on a grid of a millionth
+ * of a cubic millimetre, or of a nanometre; of pairings equally good the one that gives the tip first by label the bore first by label,
  * and so on. The order in which they are given makes no difference.
  *
  * <pre>{@code
@@ -47,7 +47,7 @@ import java.util.stream.Collectors;
  * }</pre>
  *
  * @param aim what was made least
- * @param clearance wanted clearance on the diameter ({@code w})
+ * @param clearance wanted clearance on the diameter ({@code w}); zero or more
  * @param pairs the pairs, by the label of the tip; empty if the shorter side cannot be served
  * @param tipsLeft labels of the tips that go to no bore, in order
  * @param boresLeft labels of the bores that take no tip, in order

@@ -28,7 +28,7 @@ import java.util.List;
  * }</pre>
  *
  * @param tip the tip on its way
- * @param pass what one pass takes off the diameter
+ * @param pass what one pass takes off the diameter; above zero
  * @param stages from all the stock to none
  */
 public record StageTable(StagedTip tip, Length pass, List<Stage> stages) {
@@ -43,7 +43,7 @@ public record StageTable(StagedTip tip, Length pass, List<Stage> stages) {
      * Checks the values.
      *
      * @param tip the tip on its way
-     * @param pass what one pass takes off the diameter
+     * @param pass what one pass takes off the diameter; above zero
      * @param stages from all the stock to none
      */
     public StageTable {

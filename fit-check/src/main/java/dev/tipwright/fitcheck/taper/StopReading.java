@@ -9,7 +9,7 @@ import java.util.Optional;
 /**
  * What was measured when the belt was stopped: how far the tip went in, where it came out shiny, what a caliper read.
  *
- * @param insertion how far the tip went in, if it was tried
+ * @param insertion how far the tip went in, if it was tried; 0 to 3 m
  * @param marks where the bore left witness marks, up from the end of the tip; none without an insertion, none past it
  * @param calipers diameters read, up from the end of the tip
  */
@@ -18,7 +18,7 @@ public record StopReading(Optional<Length> insertion, List<Length> marks, List<S
     /**
      * Checks the values.
      *
-     * @param insertion how far the tip went in, if it was tried
+     * @param insertion how far the tip went in, if it was tried; 0 to 3 m
      * @param marks where the bore left witness marks
      * @param calipers diameters read
      */

@@ -19,7 +19,7 @@ import dev.tipwright.fitcheck.internal.Rounded;
  * @param outside diameter over the finish, up from the end of the tip
  * @param finish the finish on it
  * @param wall its wall, finish included
- * @param trimmed how much was cut off below it: finish and wall are counted from the raw tip
+ * @param trimmed how much was cut off below it, zero or more: finish and wall are counted from the raw tip
  */
 public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> wall, Length trimmed) {
 
@@ -32,7 +32,7 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
      * @param outside diameter over the finish, up from the end of the tip
      * @param finish the finish on it
      * @param wall its wall, finish included
-     * @param trimmed how much was cut off below it
+     * @param trimmed how much was cut off below it, zero or more
      */
     public TipSection {
         Require.given("outside", outside);

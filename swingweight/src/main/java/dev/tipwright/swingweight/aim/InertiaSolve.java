@@ -28,7 +28,7 @@ import java.util.List;
  * }</pre>
  *
  * @param build the club, seated
- * @param wanted inertia about the top of the grip; above zero
+ * @param wanted inertia about the top of the grip; 1 g mm2 to 1e12 g mm2
  * @param byLength share of what is missing that the length takes: 0 by head mass alone, 1 by length alone
  */
 public record InertiaSolve(Build build, Inertia wanted, double byLength) implements StepReport {
@@ -40,7 +40,7 @@ public record InertiaSolve(Build build, Inertia wanted, double byLength) impleme
      * Checks the values.
      *
      * @param build the club, seated
-     * @param wanted inertia about the top of the grip; above zero
+     * @param wanted inertia about the top of the grip; 1 g mm2 to 1e12 g mm2
      * @param byLength share of what is missing that the length takes: 0 by head mass alone, 1 by length alone
      */
     public InertiaSolve {

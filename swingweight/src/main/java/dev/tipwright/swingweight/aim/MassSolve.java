@@ -36,10 +36,10 @@ import java.util.Optional;
  * @param scale the scale
  * @param wanted what it is to read
  * @param where what the mass is the mass of
- * @param place of a counterweight from the top of the grip, of a tip weight above the end of the tip; of head and grip
- *     their own centre counts, and this is zero
+ * @param place of a counterweight from the top of the grip, of a tip weight above the end of the tip, within 3 m; of head
+ *     and grip their own centre counts, and this is zero
  * @param least the least it may weigh; zero or more
- * @param most the most it may weigh; not below the least
+ * @param most the most it may weigh; not below the least, at most 100 kg
  */
 public record MassSolve(
         Build build, SwingWeightScale scale, SwingWeight wanted, Where where, Length place, Mass least, Mass most)
@@ -75,10 +75,10 @@ public record MassSolve(
      * @param scale the scale
      * @param wanted what it is to read
      * @param where what the mass is the mass of
-     * @param place of a counterweight from the top of the grip, of a tip weight above the end of the tip; of head and
-     *     grip their own centre counts, and this is zero
+     * @param place of a counterweight from the top of the grip, of a tip weight above the end of the tip, within 3 m; of
+     *     head and grip their own centre counts, and this is zero
      * @param least the least it may weigh; zero or more
-     * @param most the most it may weigh; not below the least
+     * @param most the most it may weigh; not below the least, at most 100 kg
      */
     public MassSolve {
         Require.given("build", build);

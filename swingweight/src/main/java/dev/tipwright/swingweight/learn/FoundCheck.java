@@ -12,9 +12,9 @@ import dev.tipwright.swingweight.scale.SwingWeightScale;
 import java.util.List;
 
 /**
- * Found against predicted, after the cure. The two agree if they are no further apart than what both are known to, that is if the {@code En}
- * number, {@code (found - predicted) / sqrt(U_found^2 + U_predicted^2)} with expanded uncertainties, is at most one either way (ISO
- * 13528).
+ * Found against predicted, after the cure. The two agree if they are no further apart than what both are known to, that is if the
+ * {@code En} number, {@code (found - predicted) / sqrt(U_found^2 + U_predicted^2)} with expanded uncertainties, is at most one either
+ * way (ISO 13528).
  *
  * <pre>{@code
  * SwingWeightScale scale = SwingWeightScale.LETTERS_AT_14_INCHES;
@@ -25,7 +25,7 @@ import java.util.List;
  *
  * @param scale the scale
  * @param predicted what was predicted
- * @param predictedExpanded its expanded uncertainty, points; above zero, at most 1000
+ * @param predictedExpanded its expanded uncertainty, points; from a billionth to 1000
  * @param found what was read
  * @param foundExpanded its expanded uncertainty, points; 0 to 1000
  */

@@ -23,7 +23,7 @@ import java.util.regex.Pattern;
  * @param perPoint moment of a point ({@code K}); above zero
  * @param letters capital letters of the designation from zero up, such as {@code ABCDEFG}, none twice; empty if the
  *     scale has none
- * @param pointsPerLetter points in a letter; above zero
+ * @param pointsPerLetter points in a letter; 1 to 1000
  */
 public record SwingWeightScale(
         Length fulcrum, FirstMoment zero, FirstMoment perPoint, String letters, int pointsPerLetter) {
@@ -36,7 +36,7 @@ public record SwingWeightScale(
      * @param perPoint moment of a point ({@code K}); above zero
      * @param letters capital letters of the designation from zero up, such as {@code ABCDEFG}, none twice; empty
      *     if the scale has none
-     * @param pointsPerLetter points in a letter; above zero
+     * @param pointsPerLetter points in a letter; 1 to 1000
      */
     public SwingWeightScale {
         Require.positive("fulcrum", fulcrum);
