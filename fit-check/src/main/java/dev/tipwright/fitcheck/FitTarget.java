@@ -8,6 +8,13 @@ import dev.tipwright.core.quantity.Length;
  * What a fit is to be, and the limits it must keep. The limits are the caller's: no number here is a maker's, and where the caller
  * gives none, the plan says whom to ask.
  *
+ * <pre>{@code
+ * FitTarget target = FitTarget.of(Length.parse(".004 in"))
+ *         .withLeastInsertion(Reading.measured(Length.parse("1 in")))
+ *         .withLeastWall(Reading.unknown("the shaft's maker"));
+ * target.leastWall().known().isPresent();   // = false
+ * }</pre>
+ *
  * @param clearance wanted clearance between finished tip and bore, on the diameter ({@code w}); zero or more
  * @param leastInsertion least insertion
  * @param leastWall least wall of structure left

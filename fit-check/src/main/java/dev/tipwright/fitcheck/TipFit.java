@@ -31,6 +31,17 @@ import java.util.Optional;
 /**
  * How a tip fits its bore and what it takes to make it seat: the report of {@link TipFitStep}.
  *
+ * <pre>{@code
+ * Bore bore = Bore.ofTwoDiameters(
+ *         Length.parse(".363 in"), Length.parse(".355 in"), Length.parse("1 1/4 in"), BoreEnd.FLAT);
+ * TipSection tip = TipSection.of(
+ *         DiameterProfile.cylinder(Length.parse(".3685 in"), Length.parse("8 in")), Finish.NONE);
+ * TipFit fit = TipFit.of(tip, bore, bore.depth(), Length.parse(".004 in"));
+ * fit.untouched().insertion().inches();                       // = 0.0
+ * fit.removal().stockAtEnd().thousandths();                   // = 17.5
+ * fit.seated().least().thousandths();                         // = 4.0
+ * }</pre>
+ *
  * @param tip the trimmed tip as it stands
  * @param bore the bore
  * @param insertion planned insertion ({@code i})

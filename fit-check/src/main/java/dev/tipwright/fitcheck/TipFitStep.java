@@ -20,6 +20,15 @@ import java.util.Optional;
 /**
  * The step that makes a tip seat: it settles the insertion, strips the finish over it, works the tip down to the wanted clearance,
  * and holds the result against the caller's limits. It needs the tip trim.
+ *
+ * <pre>{@code
+ * JobPlanner planner = JobPlanner.of(
+ *         TipTrimStep.by(Samples.chart(), Length.parse("1/16 in")),
+ *         TipFitStep.with(FitTarget.of(Length.parse(".004 in"))));
+ * TipFit fit = planner.plan(Samples.set()).club("6").report(TipFit.class);
+ * fit.insertion().inches();               // = 1.25
+ * fit.seated().least().thousandths();     // = 4.0
+ * }</pre>
  */
 public final class TipFitStep implements WorkStep {
 

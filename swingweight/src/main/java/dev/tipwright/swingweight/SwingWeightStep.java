@@ -30,6 +30,16 @@ import java.util.Optional;
 /**
  * The step that predicts how each club will balance and brings it towards its swing weight with one tip weight from a stock, if it is
  * not near enough without. It needs the cut.
+ *
+ * <pre>{@code
+ * SwingWeightScale scale = SwingWeightScale.LETTERS_AT_14_INCHES;
+ * SwingWeightTarget two = new SwingWeightTarget("6", scale.parse("D2"), 0.5);
+ * SwingWeightStep step = SwingWeightStep.towards(
+ *         new SwingWeightTargets(scale, List.of(two)), Samples.tipWeights());   // a single one, of 4 g
+ * ClubBalance report = (ClubBalance) step.take(Samples.build()).reports().get(0);
+ * scale.designation(report.readsBefore());   // = C9.4
+ * scale.designation(report.reads());         // = D1.2
+ * }</pre>
  */
 public final class SwingWeightStep implements WorkStep {
 

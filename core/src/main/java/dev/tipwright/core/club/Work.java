@@ -10,6 +10,15 @@ import java.util.List;
  * What is to be done to the parts. {@link #NONE} is as true of untouched parts as any other value is of worked ones,
  * so nothing here is optional.
  *
+ * <pre>{@code
+ * Parts parts = Samples.build().parts();   // a raw shaft of 39 in
+ * Work work = Work.NONE
+ *         .withTipTrim(Length.parse("1/2 in"))
+ *         .withButtTrim(Length.parse("2 1/8 in"))
+ *         .withSeat(Seat.onBottomOf(parts.head().bore()));
+ * new Build(parts, work).cutLength().inches();   // = 36.375
+ * }</pre>
+ *
  * @param tipTrim cut off the tip ({@code T}); zero or more
  * @param buttTrim cut off the butt ({@code U}); zero or more
  * @param tip what is done to the outside of the tip

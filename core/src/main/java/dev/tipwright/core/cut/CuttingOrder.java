@@ -13,6 +13,12 @@ import java.util.List;
  * In what order the tips of a set are cut: blank by blank in the order of the set, and within a blank the least trim first. A shaft
  * that is cut too far can then still become a club that was to be trimmed more, while the shaft meant for that club is still whole.
  *
+ * <pre>{@code
+ * CuttingOrder order = new CuttingOrder(ClubSet.of(Samples.build()));
+ * order.turns().get(0).tipTrim().inches();               // = 0.5
+ * order.stillPossible("6", Length.parse("33/64 in"));    // = []
+ * }</pre>
+ *
  * @param set the clubs as they are planned
  */
 public record CuttingOrder(ClubSet set) {

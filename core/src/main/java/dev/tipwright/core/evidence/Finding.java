@@ -8,6 +8,18 @@ import java.util.List;
  * Something a builder must know before the step: a code, how much it matters, and the numbers. The sentence is made
  * only when asked for. A club that cannot be built yields findings; it never throws.
  *
+ * <pre>{@code
+ * enum Rack implements FindingCode {
+ *     TOO_LONG;
+ *     public String template() {
+ *         return "a shaft of {R} is longer than the rack";
+ *     }
+ * }
+ * Finding finding = Finding.caution(Rack.TOO_LONG, Term.of("R", "raw shaft", Length.parse("39 in")));
+ * finding.message(Units.METRIC);          // = a shaft of 990.6 mm is longer than the rack
+ * finding.term("R").text(Units.INCH);     // = 39.000 in (39)
+ * }</pre>
+ *
  * @param code what kind of thing
  * @param severity how much it matters
  * @param terms the numbers, by symbol

@@ -8,6 +8,16 @@ import java.util.List;
  * How a number came about: one line a formula, with the numbers put in. Made on request from the inputs a result
  * keeps, through the same functions as the result itself.
  *
+ * <pre>{@code
+ * TipTrim trim = new TipTrim(
+ *         Length.parse("1/2 in"), Length.parse("1.28125 in"), Length.parse("1 in"),
+ *         Length.parse("1 in"), Length.parse("1 in"), Length.parse("1/16 in"));
+ * Working.Line line = trim.working().lines().get(0);
+ * line.formula();                      // = chart + (G + B - i) - G_ref
+ * line.inputs().size();                // = 5
+ * line.result().text(Units.METRIC);    // = 19.8 mm
+ * }</pre>
+ *
  * @param title what is worked out
  * @param lines the lines, in the order of working
  */

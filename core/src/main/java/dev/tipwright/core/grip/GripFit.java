@@ -27,6 +27,13 @@ import java.util.Optional;
  * grows by as much as the butt is wider, {@code o + db + 2 n t - c}: common practice, no source. Rubber keeps its volume, so if it
  * keeps its length too it grows by less: {@code sqrt(o^2 + (db + 2 n t)^2 - c^2)}.
  *
+ * <pre>{@code
+ * TapeLayers tape = new TapeLayers(2, Length.parse(".005 in"), Mass.ofGrams(1.2));
+ * GripFit fit = GripFit.of(Samples.build(), tape);
+ * fit.mouthFromButt().inches();                   // = 10.375
+ * fit.taped().minus(fit.butt()).thousandths();    // = 20.0
+ * }</pre>
+ *
  * @param butt diameter of the butt at the cut ({@code db})
  * @param buttAssumed whether it was worked out between readings and not read
  * @param tape the layers under the grip

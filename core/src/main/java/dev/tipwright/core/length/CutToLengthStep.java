@@ -13,7 +13,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The step that cuts each club to its playing length. It needs the insertion. */
+/**
+ * The step that cuts each club to its playing length. It needs the insertion.
+ *
+ * <pre>{@code
+ * CutToLengthStep step = CutToLengthStep.to(Samples.lengths(), Length.parse("1/16 in"));
+ * StepOutcome outcome = step.take(Samples.build());
+ * outcome.after().cutLength().inches();                       // = 36.375
+ * PlayingLength.alongAxis(outcome.after()).inches();          // = 37.5
+ * }</pre>
+ */
 public final class CutToLengthStep implements WorkStep {
 
     private final LengthPlan lengths;

@@ -13,6 +13,12 @@ import java.util.function.Function;
  * The playing lengths of a set: a table, a step, the customer's old clubs with or without a change, or a rule of the caller's. For the
  * longest set that the given shafts allow see {@link LongestSet}.
  *
+ * <pre>{@code
+ * LengthPlan plan = LengthPlan.byStep(
+ *         List.of("5", "6", "7"), Length.parse("38 in"), Length.parse("1/2 in"), LengthMeasure.SIXTY_DEGREE_PLANE);
+ * plan.target("6").orElseThrow().length().inches();   // = 37.5
+ * }</pre>
+ *
  * @param targets one a club, clubs distinct
  */
 public record LengthPlan(List<LengthTarget> targets) {

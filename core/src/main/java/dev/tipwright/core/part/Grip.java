@@ -8,6 +8,13 @@ import dev.tipwright.core.quantity.Mass;
 /**
  * A grip: its mass, its length, and how thick its cap is.
  *
+ * <pre>{@code
+ * Grip grip = new Grip(
+ *         "grip", Mass.parse("50 g"), Length.parse("1/8 in"), Length.parse("10 1/2 in"), Length.parse("4.4 in"),
+ *         Reading.measured(new GripSize(Length.parse(".600 in"), Length.parse("1.050 in"))));
+ * grip.withMass(Mass.parse("52 g")).mass();   // = 52 g
+ * }</pre>
+ *
  * @param label how the bench calls it
  * @param mass as weighed; above zero
  * @param cap thickness of the cap over the butt ({@code g}); zero or more

@@ -7,6 +7,17 @@ import dev.tipwright.core.quantity.Length;
 /**
  * A club head as it lies on the bench: what it weighs, how it stands, and the bore in its hosel.
  *
+ * <pre>{@code
+ * Bore bore = Bore.ofTwoDiameters(
+ *         Length.parse(".363 in"), Length.parse(".355 in"), Length.parse("1 1/4 in"), BoreEnd.FLAT);
+ * Head six = new Head(
+ *         "6", ClubKind.IRON, Hand.RIGHT, HeadMass.of(Mass.parse("262 g")),
+ *         HeadGeometry.of(Angle.ofDegrees(62), Angle.ofDegrees(30), Length.parse("2 1/4 in")),
+ *         bore, Hosel.of(Length.parse(".530 in")));
+ * six.bottomToGround().inches();             // = 1.0
+ * six.mass().centre().known().isPresent();   // = false
+ * }</pre>
+ *
  * @param label how the bench calls the club, such as {@code 7} or {@code gap}
  * @param kind what kind of club it makes
  * @param hand for which hand

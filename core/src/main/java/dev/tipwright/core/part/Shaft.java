@@ -8,6 +8,16 @@ import java.util.List;
 /**
  * A raw shaft as it came out of the box: length, mass, section, and what is known of its flex.
  *
+ * <pre>{@code
+ * ShaftSection section = new ShaftSection(
+ *         DiameterProfile.cylinder(Length.parse(".3735 in"), Length.parse("8 in")), Length.parse(".600 in"),
+ *         Reading.unknown("a cut piece"), Reading.unknown("the shaft's maker"));
+ * Shaft raw = new Shaft(
+ *         "M1", new Blank("mid", Length.parse("8 in"), ShaftMaterial.COMPOSITE), Length.parse("39 in"),
+ *         ShaftMass.of(Mass.parse("84.1 g"), Length.parse("20 1/4 in")), section, Reading.unknown("a frequency meter"));
+ * raw.mass().balance().inches();   // = 20.25
+ * }</pre>
+ *
  * @param label how the bench calls this one piece
  * @param blank which raw blank it is
  * @param length raw length ({@code R}); above zero, at most 3 m

@@ -12,6 +12,15 @@ import java.util.List;
  * Plans a job: takes every club of a set through the same steps, in the order in which one step needs another, and
  * then reviews the set. It knows nothing of what the steps do; the modules supply them.
  *
+ * <pre>{@code
+ * JobPlanner planner = JobPlanner.of(
+ *         TipTrimStep.by(Samples.chart(), Length.parse("1/16 in")),
+ *         CutToLengthStep.to(Samples.lengths(), Length.parse("1/16 in")));
+ * ClubPlan six = planner.plan(Samples.set()).club("6");
+ * six.report(TipTrim.class).trim().inches();             // = 0.5
+ * six.report(CutToLength.class).cutLength().inches();    // = 36.375
+ * }</pre>
+ *
  * @param steps one or more, in the order of need
  * @param reviews looks at the set when all clubs are planned; may be empty
  */

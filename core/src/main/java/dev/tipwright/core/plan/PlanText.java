@@ -28,6 +28,12 @@ import java.util.function.Function;
 /**
  * A plan to tape above the vice: the set at a glance, then one block a club with its findings, its numbers and what to do in bench
  * order, then cautions and assumptions once. Plain text of at most a hundred columns, or the same as Markdown.
+ *
+ * <pre>{@code
+ * JobPlan plan = JobPlanner.of(TipTrimStep.by(Samples.chart(), Length.parse("1/16 in"))).plan(Samples.set());
+ * PlanText.plain(plan, Units.INCH).contains("0.500 in (1/2)");      // = true
+ * PlanText.markdown(plan, Units.METRIC).contains("12.7 mm");        // = true
+ * }</pre>
  */
 public final class PlanText {
 

@@ -8,6 +8,14 @@ import dev.tipwright.core.club.Build;
  *
  * <p>A step is a pure function of the build and of what it was made with. It may revise earlier work only by returning it in its
  * own, and then says so in a finding. A club that cannot be built yields findings; a step throws only when it is misused.
+ *
+ * <pre>{@code
+ * WorkStep halfInchOff = build -> new StepOutcome(
+ *         build.withWork(build.work().withTipTrim(Length.parse("1/2 in"))), List.of(), List.of());
+ * ClubPlan six = JobPlanner.of(halfInchOff).plan(Samples.set()).club("6");
+ * six.before().work().tipTrim().inches();   // = 0.0
+ * six.after().work().tipTrim().inches();    // = 0.5
+ * }</pre>
  */
 @FunctionalInterface
 public interface WorkStep {

@@ -6,6 +6,18 @@ import dev.tipwright.core.quantity.Length;
 /**
  * A gauge pin and how far it dropped into a bore: the bore is that wide at that depth, and nowhere narrower above it.
  *
+ * <pre>{@code
+ * Bore bore = Bore.ofPins(
+ *         List.of(),
+ *         List.of(
+ *                 new GaugePin(Length.parse(".363 in"), Length.ZERO),
+ *                 new GaugePin(Length.parse(".359 in"), Length.parse("5/8 in")),
+ *                 new GaugePin(Length.parse(".355 in"), Length.parse("1 1/4 in"))),
+ *         BoreEnd.FLAT);
+ * bore.depth().inches();    // = 1.25
+ * bore.reading();           // = BY_PINS
+ * }</pre>
+ *
  * @param diameter diameter of the pin; above zero, at most 100 mm
  * @param drop depth its end reached below the hosel mouth; 0 to 3 m
  */

@@ -23,6 +23,13 @@ import java.util.function.Function;
 /**
  * The step that trims tips by a chart, corrected for how high each bore sits. It also settles how far the tip is to go in: as the
  * build's work says, or to the bottom of a blind bore.
+ *
+ * <pre>{@code
+ * TipTrimStep step = TipTrimStep.by(Samples.chart(), Length.parse("1/16 in"));
+ * StepOutcome outcome = step.take(Samples.set().club("6"));
+ * outcome.after().work().tipTrim().inches();              // = 0.5
+ * outcome.after().work().seat().insertion().inches();     // = 1.25
+ * }</pre>
  */
 public final class TipTrimStep implements WorkStep {
 

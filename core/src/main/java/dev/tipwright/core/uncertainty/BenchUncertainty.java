@@ -16,6 +16,15 @@ import java.util.function.Predicate;
  * its readings share is one input that moves them all together: a scale that weighs 0.1 g too much does so for head,
  * shaft and grip.
  *
+ * <pre>{@code
+ * BenchUncertainty bench = BenchUncertainty.of(
+ *         BenchUncertainty.Tool.of(Instrument.ofStandard("scale", "g", 0, 0.1), BenchInput.MASS),
+ *         BenchUncertainty.Tool.of(Instrument.ofStandard("rule", "mm", 0.4, 0), BenchInput.RAW_LENGTH, BenchInput.CUTS));
+ * Measure total = new Measure("m", "head and grip", Measure.Kind.MASS, build ->
+ *         build.parts().head().mass().mass().plus(build.parts().grip().mass()).grams());
+ * Math.round(1000 * total.budget(Samples.build(), bench).orElseThrow().standardUncertainty());   // = 200
+ * }</pre>
+ *
  * @param tools the instruments; one or more, each input of the bench at most once
  */
 public record BenchUncertainty(List<Tool> tools) {

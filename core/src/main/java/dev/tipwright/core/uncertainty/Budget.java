@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * A first-order uncertainty budget (JCGM 100:2008, 5.1 and 5.2):
+ * A first-order uncertainty budget (JCGM 100:2008, 5.1 and 5.2).
  *
  * <pre>
  * u^2 = sum of (ci ui)^2 + 2 sum over pairs of r(i,j) (ci ui) (cj uj)
@@ -20,6 +20,16 @@ import java.util.stream.IntStream;
  * <p>Each sensitivity {@code c} is a central difference with a step of one eighth of the input's standard uncertainty,
  * at least 2^-30 of the estimate; the model is called twice for each uncertain input and once for the value. Whether
  * first order is good enough says {@link LinearityCheck}; what it leaves out says {@link SecondOrder}.
+ *
+ * <pre>{@code
+ * Inputs inputs = Inputs.of(
+ *         Input.ofStandard("head", "g", 262, 0.1), Input.ofStandard("centre", "in", 37.35, 0.04));
+ * Budget budget = Budget.of(Measurand.of(
+ *         "points", "points", inputs, x -> (x[0] * (x[1] - 14) / 28.349523125 - 161) / 1.75));
+ * Math.round(1000 * budget.standardUncertainty());                  // = 216
+ * Math.round(1000 * budget.expanded(0.95).coverageFactor());        // = 1960
+ * budget.largest().orElseThrow().input().name();                    // = centre
+ * }</pre>
  */
 public final class Budget {
 

@@ -97,6 +97,12 @@ public record Instrument(
      * shared = limit / sqrt 3         any error within the limit is as probable as another (JCGM 100:2008, 4.3.7)
      * </pre>
      *
+     * <pre>{@code
+     * Instrument caliper = Instrument.ofResolution("caliper", "mm", 0.01, 0.02);
+     * Math.round(1e5 * caliper.ownUncertainty());       // = 289
+     * Math.round(1e5 * caliper.sharedUncertainty());    // = 1155
+     * }</pre>
+     *
      * @param name what the instrument is called
      * @param unit the unit of its readings
      * @param resolution the step from one reading to the next, in {@code unit}: the last digit, the finest graduation

@@ -14,7 +14,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** What mass brings a club to a swing weight, and which weight of a stock comes nearest. */
+/**
+ * What mass brings a club to a swing weight, and which weight of a stock comes nearest; for two stacked in one tip see
+ * {@link StockChoice}.
+ *
+ * <pre>{@code
+ * SwingWeightScale scale = SwingWeightScale.LETTERS_AT_14_INCHES;
+ * Balance club = new Balance(List.of(
+ *         BalancePart.at("grip", Mass.parse("2 oz"), Length.parse("4 in")),
+ *         BalancePart.at("shaft", Mass.parse("3 oz"), Length.parse("18 in")),
+ *         BalancePart.at("head", Mass.parse("10 oz"), Length.parse("37 in"))));
+ * Mass more = MassForTarget.at(club, scale, scale.parse("E0"), Length.parse("37 in")).orElseThrow();
+ * Math.round(1000 * more.ounces());   // = 391
+ * }</pre>
+ */
 public final class MassForTarget {
 
     /** Nearer to the fulcrum than this no mass a club can carry changes a reading. */

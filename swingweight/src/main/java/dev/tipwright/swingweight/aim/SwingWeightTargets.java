@@ -8,6 +8,14 @@ import java.util.Optional;
 /**
  * The swing weights of a set, on one scale.
  *
+ * <pre>{@code
+ * SwingWeightScale scale = SwingWeightScale.LETTERS_AT_14_INCHES;
+ * SwingWeightTargets targets = new SwingWeightTargets(
+ *         scale, List.of(new SwingWeightTarget("6", scale.parse("D2"), 0.5)));
+ * targets.target("6").orElseThrow().wanted().points();   // = 32.0
+ * targets.target("7").isPresent();                       // = false
+ * }</pre>
+ *
  * @param scale the scale
  * @param targets one a club, clubs distinct; may be empty
  */
