@@ -55,22 +55,22 @@ final class CoreFigures {
             {"check", "core.uncertainty", "swingweight.learn"},
         };
         Sheet sheet =
-                new Sheet(960, 190, "The job, step by step", "Eight steps from left to right, each with its packages.");
+                new Sheet(1042, 190, "The job, step by step", "Eight steps from left to right, each with its packages.");
         for (int i = 0; i < steps.length; i++) {
-            double x = 6 + i * 120;
-            sheet.box(x, 40, 108, 78);
-            sheet.text(x + 54, 64, "middle", steps[i][0], true);
-            sheet.text(x + 54, 88, "middle", steps[i][1], false);
-            sheet.text(x + 54, 106, "middle", steps[i][2], false);
+            double x = 6 + i * 130;
+            sheet.box(x, 40, 120, 78);
+            sheet.text(x + 60, 64, "middle", steps[i][0], true);
+            sheet.text(x + 60, 88, "middle", steps[i][1], false);
+            sheet.text(x + 60, 106, "middle", steps[i][2], false);
             if (i + 1 < steps.length) {
-                sheet.arrow(x + 108, 79, x + 120, 79);
+                sheet.arrow(x + 120, 79, x + 130, 79);
             }
         }
         sheet.text(6, 24, "start", "before the planner", false);
-        sheet.text(248, 24, "start", "steps of one planner, in the order in which one needs another", false);
-        sheet.line(240, 12, 240, 134);
-        sheet.line(840, 12, 840, 134);
-        sheet.text(848, 24, "start", "after it", false);
+        sheet.text(269, 24, "start", "steps of one planner, in the order in which one needs another", false);
+        sheet.line(261, 12, 261, 134);
+        sheet.line(911, 12, 911, 134);
+        sheet.text(919, 24, "start", "after it", false);
         sheet.text(
                 6,
                 156,
@@ -139,6 +139,8 @@ final class CoreFigures {
         sheet.line(buttMark, 46, buttMark, 96);
         sheet.text(tipMark, 40, "middle", "mark", false);
         sheet.text(buttMark, 40, "middle", "mark", false);
+        sheet.text(tipMark - 4, 56, "end", "k", true);
+        sheet.text(buttMark + 4, 56, "start", "k", true);
         sheet.text(tip, 40, "start", "raw tip", false);
         sheet.text(butt, 40, "end", "raw butt", false);
         sheet.text((tip + tipMark - 12) / 2, 77, "middle", "offcut", false);
@@ -760,7 +762,7 @@ final class CoreFigures {
             sheet.line(x + 40 * Math.cos(a), y - 40 * Math.sin(a), x + 62 * Math.cos(a), y - 62 * Math.sin(a));
             sheet.dot(x + 62 * Math.cos(a), y - 62 * Math.sin(a));
             sheet.arc(x, y, 84, zero, seam);
-            sheet.text(x + 90 * Math.cos(a), y - 86 * Math.sin(a), right ? "end" : "start", "seam, turn 50", true);
+            sheet.text(x + 104 * Math.cos(a), y - 90 * Math.sin(a), right ? "end" : "start", "seam, turn 50", true);
             sheet.text(x + (right ? -108 : 108), y - 4, right ? "end" : "start", "0", true);
             sheet.text(x + (right ? -108 : 108), y + 12, right ? "end" : "start", "target", false);
             sheet.text(x + (right ? 108 : -108), y + 4, right ? "start" : "end", "180", true);
@@ -795,7 +797,7 @@ final class CoreFigures {
         sheet.line(meet, level, meet - 190 * cot, level - 190);
         sheet.dashed(meet, level, 40, level);
         sheet.arc(meet, level, 60, 180, 120);
-        sheet.middle(meet - 74, level - 24, "60 deg");
+        sheet.text(meet - 62, level - 24, "end", "60 deg", false);
         double toe = 165;
         sheet.polygon(
                 meet,
@@ -823,8 +825,9 @@ final class CoreFigures {
         sheet.middle(745, axis - 4, "grip");
         sheet.words(270, level - 60, "hosel mouth");
         sheet.line(262, level - 2 * h - 12, 262, level - 2 * h);
-        sheet.text(66, 96, "end", "sole against", false);
-        sheet.text(66, 112, "end", "the plane", false);
+        sheet.text(66, 96, "end", "sole", false);
+        sheet.text(66, 112, "end", "against", false);
+        sheet.text(66, 128, "end", "the plane", false);
         sheet.span(onPlane, 262, 250, "H");
         sheet.span(640, 850, 250, "grip");
         sheet.span(meet, 850, 284, "L60");
