@@ -1,19 +1,11 @@
 package dev.tipwright.core.mass;
 
 import dev.tipwright.core.club.Build;
-import dev.tipwright.core.club.TipWork;
-import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.internal.shape.Polyline;
+import dev.tipwright.core.internal.shape.Rod;
 import dev.tipwright.core.internal.shape.TipStock;
-import dev.tipwright.core.part.Finish;
-import dev.tipwright.core.part.ShaftSection;
-import dev.tipwright.core.part.Wall;
-import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Inertia;
-import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Volume;
 
@@ -48,9 +40,6 @@ public record RemovedMaterial(
         Require.given("inertiaAboutTip", inertiaAboutTip);
     }
 
-    /** A finished shape that reaches nowhere. */
-    private static final Polyline UNWORKED = Polyline.constant(1, 0, 0);
-
     /** Nothing comes off. */
     public static final RemovedMaterial NONE =
             new RemovedMaterial(Volume.ZERO, Volume.ZERO, Mass.ZERO, FirstMoment.ZERO, Inertia.ZERO);
@@ -64,51 +53,17 @@ public record RemovedMaterial(
      */
     public static RemovedMaterial of(Build build) {
         Require.given("build", build);
-        TipWork tip = build.work().tip();
-        if (tip.reach().equals(Length.ZERO)) {
+        TipStock stock = TipStock.of(build);
+        if (stock.isNothing()) {
             return NONE;
         }
-        ShaftSection section = build.parts().shaft().section();
-        Finish finish = section.finish().orElse(Finish.NONE);
-        TipStock stock = stock(section.outside(), finish, tip, build.work().tipTrim());
-        double finishDensity = grams(finish.density());
-        double structureDensity = section.wall()
-                .known()
-                .map(Wall::density)
-                .map(RemovedMaterial::grams)
-                .orElse(0.0);
+        Rod rod = stock.weighed(build.parts().shaft().section());
         return new RemovedMaterial(
                 Volume.ofCubicMillimetres(stock.finish().volume()),
                 Volume.ofCubicMillimetres(stock.structure().volume()),
-                Mass.ofGrams(finishDensity * stock.finish().volume()
-                        + structureDensity * stock.structure().volume()),
-                FirstMoment.ofGramMillimetres(finishDensity * stock.finish().first()
-                        + structureDensity * stock.structure().first()),
-                Inertia.ofGramSquareMillimetres(finishDensity * stock.finish().second()
-                        + structureDensity * stock.structure().second()));
-    }
-
-    private static TipStock stock(DiameterProfile outside, Finish finish, TipWork tip, Length trim) {
-        Length reach = tip.reach();
-        Length from = trim.plus(outside.from());
-        if (from.plus(reach).moreThan(outside.to())) {
-            Length read = outside.to().minus(from);
-            throw Require.broken("build", "must have work on its tip no further up than was read, " + read, reach);
-        }
-        double length = reach.millimetres();
-        return TipStock.of(
-                Polyline.through(outside.stations(), from, Polyline.Diameter.MEAN),
-                Polyline.through(finish.thickness(), trim, length),
-                tip.stripped().millimetres(),
-                tip.finished().isEmpty()
-                        ? UNWORKED
-                        : Polyline.through(tip.finished(), Length.ZERO, Polyline.Diameter.MEAN),
-                length);
-    }
-
-    /** Grams for a cubic millimetre; nothing if it is not known. */
-    private static double grams(Reading<Density> density) {
-        return density.orElse(Density.ZERO).gramsPerCubicCentimetre() / 1000;
+                Mass.ofGrams(rod.mass()),
+                FirstMoment.ofGramMillimetres(rod.first()),
+                Inertia.ofGramSquareMillimetres(rod.second()));
     }
 
     /**

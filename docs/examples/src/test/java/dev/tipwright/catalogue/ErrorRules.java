@@ -11,6 +11,7 @@ import com.sun.source.tree.Tree;
 import com.sun.source.util.TreeScanner;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -19,6 +20,9 @@ import javax.lang.model.element.Modifier;
 
 /** The rules that an argument can break: the words of every refusal in the three modules, and the types that refuse with them. */
 final class ErrorRules {
+
+    /** Types that nobody outside calls and that say a rule all the same, with those that are called. */
+    private static final Map<String, List<String>> MET_AT = Map.of("TipStock", List.of("Balance", "RemovedMaterial"));
 
     private final Map<String, Set<String>> rules = new TreeMap<>();
     private final Set<String> thrown = new TreeSet<>();
@@ -122,8 +126,11 @@ final class ErrorRules {
 
             private void rule(String rule) {
                 boolean internal = unit.getPackageName().toString().contains(".internal.");
-                if (!internal && !types.isEmpty()) {
-                    rules.computeIfAbsent(rule.strip(), key -> new TreeSet<>()).add(types.peekLast());
+                if (!types.isEmpty()) {
+                    String type = types.peekLast();
+                    List<String> met = internal ? MET_AT.getOrDefault(type, List.of()) : List.of(type);
+                    met.forEach(at -> rules.computeIfAbsent(rule.strip(), key -> new TreeSet<>())
+                            .add(at));
                 }
             }
         }.scan(unit, null);

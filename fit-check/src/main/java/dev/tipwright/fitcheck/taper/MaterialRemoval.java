@@ -128,7 +128,7 @@ public record MaterialRemoval(
         boolean round = tip.round();
         Polyline widest = round ? outside : tip.outsideOver(length, Polyline.Diameter.GREATEST);
         Polyline finished = (round ? bare : widest.plus(finish, -2)).min(room);
-        TipStock stock = TipStock.of(outside, finish, length, finished, length);
+        TipStock stock = TipStock.of(tip.outside(), tip.finish(), tip.trimmed(), insertion, finished);
         Polyline worked = round ? finished : bare.min(finished);
         Optional<SectionLeft> left = tip.wall()
                 .known()

@@ -3,7 +3,7 @@ package dev.tipwright.swingweight.balance;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.shape.Rod;
-import dev.tipwright.core.mass.RemovedMaterial;
+import dev.tipwright.core.internal.shape.TipStock;
 import dev.tipwright.core.part.Attachment;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
@@ -25,14 +25,14 @@ final class ClubParts {
     }
 
     private final Build build;
-    private final Length tip;
-    private final Length mouth;
+    private final double tip;
+    private final double mouth;
     private final Taker taker;
 
     private ClubParts(Build build, Taker taker) {
         this.build = build;
-        this.tip = build.tipFromTop();
-        this.mouth = tip.minus(build.work().seat().insertion());
+        this.tip = build.tipFromTop().millimetres();
+        this.mouth = tip - build.work().seat().insertion().millimetres();
         this.taker = taker;
     }
 
@@ -54,7 +54,7 @@ final class ClubParts {
     }
 
     private void handOver() {
-        at("grip", build.parts().grip().mass(), build.parts().grip().centre());
+        at("grip", build.parts().grip().mass(), build.parts().grip().centre().millimetres());
         shaft();
         head();
         removed();
@@ -65,8 +65,7 @@ final class ClubParts {
         }
     }
 
-    private void at(String label, Mass mass, Length fromTop) {
-        double x = fromTop.millimetres();
+    private void at(String label, Mass mass, double x) {
         double moment = mass.grams() * x;
         taker.take(label, mass, moment, moment * x);
     }
@@ -79,41 +78,37 @@ final class ClubParts {
     }
 
     private void removed() {
-        RemovedMaterial removed = RemovedMaterial.of(build);
-        if (!removed.isNothing()) {
-            upFromTip(
-                    "taken off the tip",
-                    removed.mass().negated(),
-                    -removed.momentAboutTip().gramMillimetres(),
-                    -removed.inertiaAboutTip().gramSquareMillimetres());
+        TipStock off = TipStock.of(build);
+        if (!off.isNothing()) {
+            Rod rod = off.weighed(build.parts().shaft().section());
+            upFromTip("taken off the tip", Mass.ofGrams(-rod.mass()), -rod.first(), -rod.second());
         }
     }
 
     /** Mass spread up the shaft from the end of the tip at {@code t}: sums of {@code (t - z)} and {@code (t - z)^2}. */
     private void upFromTip(String label, Mass mass, double aboutTip, double inertiaAboutTip) {
-        double t = tip.millimetres();
         double m = mass.grams();
-        taker.take(label, mass, m * t - aboutTip, m * t * t - 2 * t * aboutTip + inertiaAboutTip);
+        taker.take(label, mass, m * tip - aboutTip, m * tip * tip - 2 * tip * aboutTip + inertiaAboutTip);
     }
 
     private void head() {
         Head head = build.parts().head();
         HeadCentre centre = head.mass().centre().known().orElseGet(() -> HeadCentreRule.of(head));
         Mass mass = head.mass().mass();
-        double x = mouth.plus(centre.along()).millimetres();
+        double x = mouth + centre.along().millimetres();
         double off = centre.off().millimetres();
         double own = head.mass().inertia().orElse(Inertia.ZERO).gramSquareMillimetres();
         double moment = mass.grams() * x;
         taker.take("head", mass, moment, moment * x + mass.grams() * off * off + own);
     }
 
-    private Length fromTop(Place place) {
+    private double fromTop(Place place) {
+        double offset = place.offset().millimetres();
         return switch (place.anchor()) {
-            case GRIP_TOP -> place.offset();
-            case TIP_END -> tip.minus(place.offset());
-            case HOSEL_MOUTH -> mouth.minus(place.offset());
-            case MID_INSERTION ->
-                mouth.plus(build.work().seat().insertion().half()).minus(place.offset());
+            case GRIP_TOP -> offset;
+            case TIP_END -> tip - offset;
+            case HOSEL_MOUTH -> mouth - offset;
+            case MID_INSERTION -> (tip + mouth) / 2 - offset;
         };
     }
 }

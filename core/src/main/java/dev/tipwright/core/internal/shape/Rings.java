@@ -9,9 +9,19 @@ final class Rings {
     /** The sums hold sixty of what they are sums of, so that nothing is divided on the way. */
     private static final double SHARE = Math.PI / 4 / 60;
 
+    private final double unit;
     private double volume;
     private double first;
     private double second;
+
+    /**
+     * None yet.
+     *
+     * @param unit that lengths will be in, in mm
+     */
+    Rings(double unit) {
+        this.unit = unit;
+    }
 
     /**
      * Adds a ring. With {@code p = D - d} and {@code s = D + d} the area is {@code pi / 4 p s}, which is exactly nothing where the two
@@ -37,11 +47,12 @@ final class Rings {
         second += z * z * squares + 2 * z * outward + h * h * h * (2 * low + 3 * cross + 12 * high);
     }
 
-    private static double apart(double gap) {
-        return Math.abs(gap) < NOISE ? 0 : gap;
+    private double apart(double gap) {
+        return Math.abs(gap) * unit < NOISE ? 0 : gap;
     }
 
     Solid solid() {
-        return new Solid(SHARE * volume, SHARE * first, SHARE * second);
+        double cube = unit * unit * unit;
+        return new Solid(SHARE * cube * volume, SHARE * cube * unit * first, SHARE * cube * unit * unit * second);
     }
 }

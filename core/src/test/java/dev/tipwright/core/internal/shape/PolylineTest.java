@@ -170,15 +170,4 @@ class PolylineTest {
         value[0] = 9;
         assertKnots(line, 0, 5, 1, 6);
     }
-
-    /** Outside 10, bare 9, worked to 8 over the first half of 10 mm: structure 17 pi / 4 times 5, finish 19 pi / 4 times 5. */
-    @Test
-    void stockIsSplitIntoFinishAndStructure() {
-        TipStock stock = TipStock.of(
-                Polyline.constant(10, 0, 10), Polyline.constant(.5, 0, 10), 0, line(0, 8, 5, 8, 5, 10, 10, 10), 10);
-        assertThat(stock.structure().volume()).isCloseTo(17 * Math.PI / 4 * 5, within(1e-12));
-        assertThat(stock.finish().volume()).isCloseTo(19 * Math.PI / 4 * 5, within(1e-12));
-        assertThat(stock.finish().first()).isCloseTo(19 * Math.PI / 4 * 5 * 2.5, within(1e-12 * 200));
-        assertThat(stock.structure().second()).isCloseTo(17 * Math.PI / 4 * 125 / 3, within(1e-12 * 600));
-    }
 }
