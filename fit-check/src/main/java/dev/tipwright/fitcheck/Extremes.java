@@ -3,6 +3,7 @@ package dev.tipwright.fitcheck;
 import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.quantity.Length;
 
 /** The diameters that matter to what has to pass: the narrowest of a bore, the widest of a tip. */
@@ -18,7 +19,12 @@ final class Extremes {
 
     /** The greatest diameter of a profile from one place to another. */
     static Length widest(DiameterProfile profile, Length from, Length to) {
-        Polyline all = Polyline.through(profile.stations(), profile.from(), Polyline.Diameter.GREATEST);
+        Stations stations = Stations.of(profile.stations());
+        long widest = stations.widestNanometres();
+        if (widest == stations.narrowestNanometres()) {
+            return Length.ofNanometres(widest); // a parallel tip
+        }
+        Polyline all = Polyline.through(stations, profile.from(), Polyline.Diameter.GREATEST);
         return Length.ofMillimetres(all.greatest(from.millimetres(), to.millimetres()));
     }
 

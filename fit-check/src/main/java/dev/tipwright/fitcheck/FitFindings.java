@@ -29,7 +29,8 @@ final class FitFindings {
     private final DiameterProfile stripped;
     private final FitTarget target;
     private final MaterialRemoval removal;
-    private final List<Finding> findings = new ArrayList<>();
+    private final Length chamfer;
+    private final List<Finding> findings = new ArrayList<>(4);
 
     private FitFindings(Build build, TipFit fit, DiameterProfile stripped, FitTarget target) {
         this.build = build;
@@ -37,6 +38,7 @@ final class FitFindings {
         this.stripped = stripped;
         this.target = target;
         this.removal = fit.removal();
+        this.chamfer = Chamfer.depth(fit.bore());
     }
 
     static List<Finding> of(Build build, TipFit fit, DiameterProfile stripped, FitTarget target) {
@@ -61,9 +63,9 @@ final class FitFindings {
             Term bare =
                     Term.fine("i1", "insertion with the finish off", fit.bare().insertion());
             Term asIs = Term.fine("i0", "insertion untouched", untouched.insertion());
-            boolean chamfer = untouched.boreStation().lessThan(Chamfer.depth(fit.bore()));
+            boolean inChamfer = untouched.boreStation().lessThan(chamfer);
             findings.add(
-                    chamfer
+                    inChamfer
                             ? Finding.note(FitCode.STOPS_IN_CHAMFER, asIs, bare)
                             : Finding.note(
                                     FitCode.STOPS_ON_THE_WAY,
@@ -92,11 +94,12 @@ final class FitFindings {
     }
 
     private void stock() {
-        if (removal.finishAtEnd().nanometres() > 0 && removal.structureAtEnd().nanometres() > 0) {
+        Length finish = removal.finishAtEnd();
+        if (finish.nanometres() > 0 && removal.structureAtEnd().nanometres() > 0) {
             findings.add(Finding.note(
                     FitCode.PARTLY_FINISH,
                     Term.fine("e", "stock on the diameter", removal.stockAtEnd()),
-                    Term.fine("ef", "of it finish", removal.finishAtEnd()),
+                    Term.fine("ef", "of it finish", finish),
                     Term.fine("es", "of it structure", removal.structureAtEnd())));
         }
     }
@@ -114,7 +117,6 @@ final class FitFindings {
     }
 
     private void mouthAndBottom() {
-        Length chamfer = Chamfer.depth(fit.bore());
         Length bonded = fit.bondedLength();
         Optional<Length> least = target.leastInsertion().known();
         if (least.isPresent()

@@ -16,6 +16,7 @@ import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** The assumed readings that the balance of a build touches, and what stands in for those of the head that are unknown. */
 final class AssumedReadings {
@@ -26,14 +27,15 @@ final class AssumedReadings {
 
     static List<Assumption> of(Build build) {
         Shaft shaft = build.parts().shaft();
-        List<Assumption> assumed = new ArrayList<>();
+        List<Assumption> assumed = new ArrayList<>(1);
         head(build.parts().head(), assumed);
-        assumed.addAll(Assumption.of(
+        add(
+                assumed,
                 shaft.mass().along(),
                 along -> Term.of(
                         "mu",
                         "mass for length at the raw tip",
-                        along.knots().get(0).density())));
+                        along.knots().get(0).density()));
         if (!build.work().tip().equals(TipWork.NONE)) {
             tip(shaft.section(), build.work().tipTrim(), assumed);
         }
@@ -48,27 +50,33 @@ final class AssumedReadings {
         Reading<Inertia> inertia = mass.inertia() instanceof Reading.Unknown<Inertia>
                 ? Reading.assumed(Inertia.ZERO, POINT)
                 : mass.inertia();
-        assumed.addAll(Assumption.of(
-                centre, at -> Term.of("c", "centre of mass of the head below the hosel mouth", at.along())));
-        assumed.addAll(
-                Assumption.of(inertia, own -> Term.of("J_head", "inertia of the head about its own centre", own)));
+        add(assumed, centre, at -> Term.of("c", "centre of mass of the head below the hosel mouth", at.along()));
+        add(assumed, inertia, own -> Term.of("J_head", "inertia of the head about its own centre", own));
     }
 
     /** What comes off the tip depends on finish, wall and their densities. */
     private static void tip(ShaftSection section, Length at, List<Assumption> assumed) {
-        assumed.addAll(Assumption.of(
+        add(
+                assumed,
                 section.finish(),
-                finish -> Term.fine("p", "finish thickness", finish.thickness().at(at))));
-        assumed.addAll(Assumption.of(
+                finish -> Term.fine("p", "finish thickness", finish.thickness().at(at)));
+        add(
+                assumed,
                 section.wall(),
-                wall -> Term.fine("wall", "wall", wall.thickness().at(at))));
+                wall -> Term.fine("wall", "wall", wall.thickness().at(at)));
         section.finish()
                 .known()
-                .ifPresent(finish -> assumed.addAll(Assumption.of(
-                        finish.density(), density -> Term.of("rho_f", "density of the finish", density))));
+                .ifPresent(finish ->
+                        add(assumed, finish.density(), density -> Term.of("rho_f", "density of the finish", density)));
         section.wall()
                 .known()
-                .ifPresent(wall -> assumed.addAll(
-                        Assumption.of(wall.density(), density -> Term.of("rho_w", "density of the wall", density))));
+                .ifPresent(wall ->
+                        add(assumed, wall.density(), density -> Term.of("rho_w", "density of the wall", density)));
+    }
+
+    private static <Q> void add(List<Assumption> assumed, Reading<Q> reading, Function<? super Q, Term> term) {
+        if (reading instanceof Reading.Assumed<Q> taken) {
+            assumed.add(new Assumption(term.apply(taken.value()), taken.source()));
+        }
     }
 }

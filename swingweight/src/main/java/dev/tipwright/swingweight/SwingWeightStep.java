@@ -6,6 +6,7 @@ import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.mass.ShaftCut;
+import dev.tipwright.core.part.Attachment;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
@@ -83,7 +84,7 @@ public final class SwingWeightStep implements WorkStep {
                             Term.of("z", "work reaches", reach),
                             Term.of("read", "measured up to", read)));
         }
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(2);
         Optional<SwingWeightTarget> target = targets.target(build.label());
         Balance before = Balance.of(build);
         FirstMoment moment = before.momentAbout(targets.scale().fulcrum());
@@ -138,7 +139,7 @@ public final class SwingWeightStep implements WorkStep {
             findings.add(Finding.caution(SwingWeightCode.TOO_HEAVY, off, mass));
             return Optional.empty();
         }
-        if (build.work().attached().stream().anyMatch(TipWeight.class::isInstance)) {
+        if (weighted(build)) {
             findings.add(Finding.caution(SwingWeightCode.TIP_WEIGHT_IN_PLACE, off, mass));
             return Optional.empty();
         }
@@ -158,6 +159,15 @@ public final class SwingWeightStep implements WorkStep {
         return nearest;
     }
 
+    private static boolean weighted(Build build) {
+        for (Attachment attachment : build.work().attached()) {
+            if (attachment instanceof TipWeight) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** A weight without a flange leaves everything else where it is. */
     private static BalancePart part(Build build, TipWeight weight) {
         return BalancePart.at(weight.label(), weight.mass(), MassForTarget.fromTop(build, weight));
@@ -175,16 +185,15 @@ public final class SwingWeightStep implements WorkStep {
     /** The weights that go into the tip and leave the insertion as it is. */
     private List<TipWeight> usable(Build build, List<Finding> findings) {
         Optional<Length> inside = inside(build);
-        List<TipWeight> entering = new ArrayList<>();
         int flanged = 0;
+        int wide = 0;
         for (TipWeight weight : stock) {
-            if (!weight.flange().equals(Length.ZERO)) {
+            if (flanged(weight)) {
                 flanged++;
-            } else if (inside.isEmpty() || !weight.stem().moreThan(inside.get())) {
-                entering.add(weight);
+            } else if (!enters(weight, inside)) {
+                wide++;
             }
         }
-        int wide = stock.size() - flanged - entering.size();
         if (flanged > 0) {
             findings.add(Finding.note(SwingWeightCode.FLANGE_PASSED_OVER, Term.count("n", "passed over", flanged)));
         }
@@ -194,10 +203,23 @@ public final class SwingWeightStep implements WorkStep {
                     Term.count("n", "passed over", wide),
                     Term.fine("d", "inside of the tip", inside.orElse(Length.ZERO))));
         }
-        if (inside.isEmpty() && !entering.isEmpty()) {
+        int entering = stock.size() - flanged - wide;
+        if (inside.isEmpty() && entering > 0) {
             findings.add(Finding.caution(SwingWeightCode.INSIDE_UNKNOWN));
         }
-        return entering;
+        return entering == stock.size()
+                ? stock
+                : stock.stream()
+                        .filter(weight -> !flanged(weight) && enters(weight, inside))
+                        .toList();
+    }
+
+    private static boolean flanged(TipWeight weight) {
+        return weight.flange().nanometres() != 0;
+    }
+
+    private static boolean enters(TipWeight weight, Optional<Length> inside) {
+        return inside.isEmpty() || !weight.stem().moreThan(inside.get());
     }
 
     /** Inside diameter at the end of the trimmed tip: outside less twice the wall. */

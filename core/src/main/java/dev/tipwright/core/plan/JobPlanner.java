@@ -110,15 +110,28 @@ public record JobPlanner(List<WorkStep> steps, List<SetReview> reviews) {
      */
     public ClubPlan plan(Build build) {
         Require.given("build", build);
-        List<Finding> findings = new ArrayList<>();
-        List<StepReport> reports = new ArrayList<>();
+        StepOutcome[] outcomes = new StepOutcome[steps.size()];
         Build after = build;
-        for (WorkStep step : steps) {
-            StepOutcome outcome = step.take(after);
-            after = outcome.after();
-            outcome.findings().forEach(findings::add);
-            outcome.reports().forEach(reports::add);
+        int findings = 0;
+        int reports = 0;
+        for (int i = 0; i < outcomes.length; i++) {
+            outcomes[i] = steps.get(i).take(after);
+            after = outcomes[i].after();
+            findings += outcomes[i].findings().size();
+            reports += outcomes[i].reports().size();
         }
-        return new ClubPlan(build, after, findings, reports);
+        Finding[] found = new Finding[findings];
+        StepReport[] reported = new StepReport[reports];
+        findings = 0;
+        reports = 0;
+        for (StepOutcome outcome : outcomes) {
+            for (int k = 0; k < outcome.findings().size(); k++) {
+                found[findings++] = outcome.findings().get(k);
+            }
+            for (int k = 0; k < outcome.reports().size(); k++) {
+                reported[reports++] = outcome.reports().get(k);
+            }
+        }
+        return new ClubPlan(build, after, List.of(found), List.of(reported));
     }
 }

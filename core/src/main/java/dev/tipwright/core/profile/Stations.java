@@ -75,14 +75,44 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
         long[] narrow = Require.given("least", least).clone();
         long[] wide =
                 greatest == least ? narrow : Require.given("greatest", greatest).clone();
-        Require.that(narrow.length == places.length, "least", "must be as many as at", narrow.length);
-        Require.that(wide.length == places.length, "greatest", "must be as many as at", wide.length);
-        for (int index = 0; index < places.length; index++) {
-            if (!inRange(places[index], narrow[index], wide[index])) {
-                station(places[index], narrow[index], wide[index]); // which says itself what it will not be
+        return checked(places, narrow, wide);
+    }
+
+    /**
+     * Stations in millimetres, rounded to whole nanometres, each in the ranges of a {@link Station}.
+     *
+     * @param at places, mm
+     * @param least least diameters, mm, one for each place
+     * @param greatest greatest diameters, mm, one for each place; may be the array of the least
+     * @return the stations
+     */
+    public static Stations ofMillimetres(double[] at, double[] least, double[] greatest) {
+        long[] places = nanometres("at", at);
+        long[] narrow = nanometres("least", least);
+        long[] wide = greatest == least ? narrow : nanometres("greatest", greatest);
+        return checked(places, narrow, wide);
+    }
+
+    private static long[] nanometres(String name, double[] millimetres) {
+        long[] nanometres = new long[Require.given(name, millimetres).length];
+        for (int index = 0; index < nanometres.length; index++) {
+            double value = millimetres[index];
+            Require.that(Math.abs(value) < 1e12, name, "must be within 1e12 of zero", value);
+            nanometres[index] = Length.ofMillimetres(value).nanometres();
+        }
+        return nanometres;
+    }
+
+    /** Stations on arrays that nobody else has. */
+    private static Stations checked(long[] at, long[] least, long[] greatest) {
+        Require.that(least.length == at.length, "least", "must be as many as at", least.length);
+        Require.that(greatest.length == at.length, "greatest", "must be as many as at", greatest.length);
+        for (int index = 0; index < at.length; index++) {
+            if (!inRange(at[index], least[index], greatest[index])) {
+                station(at[index], least[index], greatest[index]); // which says itself what it will not be
             }
         }
-        return new Stations(places, narrow, wide);
+        return new Stations(at, least, greatest);
     }
 
     private static Station station(long at, long least, long greatest) {
@@ -163,6 +193,19 @@ public final class Stations extends AbstractList<Station> implements RandomAcces
             narrowest = Math.min(narrowest, diameter);
         }
         return narrowest;
+    }
+
+    /**
+     * The widest of all as a number.
+     *
+     * @return the greatest diameter at any station, nm; the least number there is if there is no station
+     */
+    public long widestNanometres() {
+        long widest = Long.MIN_VALUE;
+        for (long diameter : greatest) {
+            widest = Math.max(widest, diameter);
+        }
+        return widest;
     }
 
     /**

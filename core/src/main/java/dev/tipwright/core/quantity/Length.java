@@ -38,11 +38,9 @@ public final class Length implements Comparable<Length> {
             GridText.unit(1, "nm"));
 
     private final long nanometres;
-    private final double millimetres;
 
     private Length(long nanometres) {
         this.nanometres = nanometres;
-        this.millimetres = nanometres / 1e6;
     }
 
     /**
@@ -166,7 +164,7 @@ public final class Length implements Comparable<Length> {
      * @return millimetres, correctly rounded
      */
     public double millimetres() {
-        return millimetres;
+        return nanometres / 1e6;
     }
 
     /**

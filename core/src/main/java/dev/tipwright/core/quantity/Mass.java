@@ -36,11 +36,9 @@ public final class Mass implements Comparable<Mass> {
             GridText.unit(1, "pg"));
 
     private final long picograms;
-    private final double grams;
 
     private Mass(long picograms) {
         this.picograms = picograms;
-        this.grams = picograms / 1e12;
     }
 
     /**
@@ -120,7 +118,7 @@ public final class Mass implements Comparable<Mass> {
      * @return grams, correctly rounded
      */
     public double grams() {
-        return grams;
+        return picograms / 1e12;
     }
 
     /**
@@ -231,7 +229,7 @@ public final class Mass implements Comparable<Mass> {
      */
     public FirstMoment at(Length distance) {
         Objects.requireNonNull(distance, "distance");
-        return FirstMoment.ofGramMillimetres(grams * distance.millimetres());
+        return FirstMoment.ofGramMillimetres(grams() * distance.millimetres());
     }
 
     /**

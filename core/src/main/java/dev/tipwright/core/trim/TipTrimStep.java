@@ -3,7 +3,6 @@ package dev.tipwright.core.trim;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.evidence.Finding;
-import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.part.Head;
@@ -150,14 +149,18 @@ public final class TipTrimStep implements WorkStep {
     private static Finding correction(TipTrim trim, Length doubt) {
         Length correction = trim.correction();
         boolean doubted = !correction.abs().moreThan(doubt);
-        List<Term> terms = new ArrayList<>(List.of(
-                Term.of("t", "tip end to ground", trim.groundReference().plus(correction)),
-                Term.of("G_ref", "bore bottom to ground the chart assumes", trim.groundReference()),
-                Term.of("c", "correction", correction),
-                Term.of("chart", "what the chart says", trim.chart())));
-        if (doubted) {
-            terms.add(Term.of("u", "uncertainty of the height", doubt));
-        }
-        return new Finding(doubted ? TrimCode.CORRECTION_IN_DOUBT : TrimCode.BORE_CORRECTED, Severity.NOTE, terms);
+        Term toGround = Term.of("t", "tip end to ground", trim.groundReference().plus(correction));
+        Term assumed = Term.of("G_ref", "bore bottom to ground the chart assumes", trim.groundReference());
+        Term corrected = Term.of("c", "correction", correction);
+        Term chart = Term.of("chart", "what the chart says", trim.chart());
+        return doubted
+                ? Finding.note(
+                        TrimCode.CORRECTION_IN_DOUBT,
+                        toGround,
+                        assumed,
+                        corrected,
+                        chart,
+                        Term.of("u", "uncertainty of the height", doubt))
+                : Finding.note(TrimCode.BORE_CORRECTED, toGround, assumed, corrected, chart);
     }
 }

@@ -29,6 +29,9 @@ class StationsTest {
         assertThat(BOTH.greatestNanometres(1)).isEqualTo(9_400_000);
         assertThat(Stations.of(List.of())).isEmpty();
         assertThat(BOTH.narrowestNanometres()).isEqualTo(9_300_000);
+        assertThat(BOTH.widestNanometres()).isEqualTo(9_600_000);
+        assertThat(BOTH.with(0, OVAL).widestNanometres()).isEqualTo(9_400_000);
+        assertThat(Stations.of(List.of()).widestNanometres()).isEqualTo(Long.MIN_VALUE);
         assertThat(BOTH.areRound()).isFalse();
         assertThat(Stations.of(List.of(ROUND, ROUND.withAt(len("1 mm")))).areRound())
                 .isTrue();
@@ -68,6 +71,34 @@ class StationsTest {
         assertThat(widest.areRound()).isTrue();
         assertThat(widest.get(1)).isEqualTo(Station.of(len("3 m"), len("100 mm")));
         assertThat(Stations.ofNanometres(new long[0], new long[0], new long[0])).isEmpty();
+    }
+
+    /** Half a nanometre and less than that off what they are. */
+    @Test
+    void comeFromMillimetresRounded() {
+        double[] at = {0.0000004, 1.9999996};
+        double[] least = {9.6, 9.3};
+        assertThat(Stations.ofMillimetres(at, least, new double[] {9.6, 9.4})).isEqualTo(BOTH);
+        assertThat(Stations.ofMillimetres(at, least, least).areRound()).isTrue();
+        assertThat(Stations.ofMillimetres(at, least, least).leastNanometres(1)).isEqualTo(9_300_000);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Stations.ofMillimetres(at, least, new double[] {9.6, Double.NaN}))
+                .withMessage("greatest must be within 1e12 of zero, was NaN");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Stations.ofMillimetres(at, new double[1], least))
+                .withMessage("least must be as many as at, was 1");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Stations.ofMillimetres(at, least, new double[3]))
+                .withMessage("greatest must be as many as at, was 3");
+        assertThatNullPointerException()
+                .isThrownBy(() -> Stations.ofMillimetres(null, least, least))
+                .withMessage("at must not be null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> Stations.ofMillimetres(at, null, null))
+                .withMessage("least must not be null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> Stations.ofMillimetres(at, least, null))
+                .withMessage("greatest must not be null");
     }
 
     @Test

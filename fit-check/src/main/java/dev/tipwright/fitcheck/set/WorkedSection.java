@@ -9,7 +9,6 @@ import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
-import dev.tipwright.fitcheck.internal.Rounded;
 import dev.tipwright.fitcheck.taper.TipSection;
 import dev.tipwright.fitcheck.used.UsedTip;
 
@@ -32,7 +31,7 @@ final class WorkedSection {
         }
         WorkedSection worked = new WorkedSection(raw, from, work);
         DiameterProfile now = DiameterProfile.of(
-                Rounded.stations(worked.outside(Polyline.Diameter.LEAST), worked.outside(Polyline.Diameter.GREATEST)));
+                worked.outside(Polyline.Diameter.LEAST).rounded(worked.outside(Polyline.Diameter.GREATEST)));
         TipSection left = new UsedTip(raw, Length.ZERO, now, ThicknessProfile.uniform(Length.ZERO)).section();
         return new ShaftSection(now, raw.butt(), left.wall(), finish(raw.finish(), left.finish()));
     }

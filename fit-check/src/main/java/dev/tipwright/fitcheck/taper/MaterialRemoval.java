@@ -13,7 +13,6 @@ import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Volume;
-import dev.tipwright.fitcheck.internal.Rounded;
 import java.util.List;
 import java.util.Optional;
 
@@ -112,7 +111,6 @@ public record MaterialRemoval(
         Require.notNegative("clearance", clearance);
         tip.checkFinish();
         double length = insertion.millimetres();
-        Polyline finish = tip.finishOver(length);
         Polyline room = Polyline.of(bore.profile(), Polyline.Diameter.LEAST)
                 .between(0, length)
                 .mirrored(length)
@@ -123,22 +121,21 @@ public record MaterialRemoval(
                 "clearance",
                 "must be less than the bore is wide over the insertion",
                 clearance);
-        Polyline outside = tip.outsideOver(length, Polyline.Diameter.MEAN);
-        Polyline bare = outside.plus(finish, -2);
+        Polyline outside = tip.outsideOver(insertion, Polyline.Diameter.MEAN);
+        Polyline bare = tip.bare(outside);
         boolean round = tip.round();
-        Polyline widest = round ? outside : tip.outsideOver(length, Polyline.Diameter.GREATEST);
-        Polyline finished = (round ? bare : widest.plus(finish, -2)).min(room);
+        Polyline widest = round ? outside : tip.outsideOver(insertion, Polyline.Diameter.GREATEST);
+        Polyline widestBare = round ? bare : tip.bare(widest);
+        Polyline finished = widestBare.min(room);
         TipStock stock = TipStock.of(tip.outside(), tip.finish(), tip.trimmed(), insertion, finished);
         Polyline worked = round ? finished : bare.min(finished);
         Optional<SectionLeft> left = tip.wall()
                 .known()
-                .map(wall -> SectionLeft.of(
-                        Polyline.of(wall.thickness(), tip.trimmed(), length), outside, bare, worked, length));
-        double stockAtEnd = widest.value(0) - finished.value(0);
+                .map(wall -> SectionLeft.of(outside.plus(wall.thickness(), tip.trimmed(), -2), bare, worked, length));
         return new MaterialRemoval(
-                Rounded.stations(finished, finished),
-                Length.ofMillimetres(stockAtEnd),
-                Length.ofMillimetres(stockAtEnd - 2 * finish.value(0)),
+                finished.rounded(finished),
+                Length.ofMillimetres(widest.value(0) - finished.value(0)),
+                Length.ofMillimetres(widestBare.value(0) - finished.value(0)),
                 Volume.ofCubicMillimetres(stock.finish().volume()),
                 Volume.ofCubicMillimetres(stock.structure().volume()),
                 mass(tip, stock),
@@ -154,13 +151,13 @@ public record MaterialRemoval(
         boolean finishKnown = finish.isPresent() || stock.finish().volume() == 0;
         boolean structureKnown = structure.isPresent() || stock.structure().volume() == 0;
         return finishKnown && structureKnown
-                ? Optional.of(weigh(stock.finish().volume(), finish)
-                        .plus(weigh(stock.structure().volume(), structure)))
+                ? Optional.of(Mass.ofGrams(grams(stock.finish().volume(), finish)
+                        + grams(stock.structure().volume(), structure)))
                 : Optional.empty();
     }
 
-    private static Mass weigh(double volume, Optional<Density> density) {
-        return Volume.ofCubicMillimetres(volume).of(density.orElse(Density.ZERO));
+    private static double grams(double volume, Optional<Density> density) {
+        return volume / 1000 * density.orElse(Density.ZERO).gramsPerCubicCentimetre();
     }
 
     /**

@@ -6,8 +6,7 @@ import dev.tipwright.core.quantity.Length;
 /** What is left of the tube when the tip is worked down, at the worst place and at the hosel mouth. */
 record SectionLeft(Length leastWall, Length leastWallAt, double leastStiffness, double stiffnessAtMouth) {
 
-    static SectionLeft of(Polyline wall, Polyline outside, Polyline bare, Polyline worked, double length) {
-        Polyline inside = outside.plus(wall, -2);
+    static SectionLeft of(Polyline inside, Polyline bare, Polyline worked, double length) {
         Polyline twiceWall = worked.plus(inside, -1);
         int thinnest = twiceWall.least();
         double leastStiffness = Double.MAX_VALUE;

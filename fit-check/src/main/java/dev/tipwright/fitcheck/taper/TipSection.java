@@ -11,7 +11,6 @@ import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
-import dev.tipwright.fitcheck.internal.Rounded;
 
 /**
  * A tip as it stands: its outside, its finish and its wall.
@@ -85,8 +84,7 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
      * @return diameter less twice the finish where that is least; not above zero if the finish was read too thick to be true
      */
     public Length leastBare() {
-        double length = outside.length().millimetres();
-        Polyline bare = outsideOver(length, Polyline.Diameter.LEAST).plus(finishOver(length), -2);
+        Polyline bare = bare(outsideOver(outside.length(), Polyline.Diameter.LEAST));
         return Length.ofMillimetres(bare.value(bare.least()));
     }
 
@@ -97,14 +95,10 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
      * @throws IllegalArgumentException if the finish is as thick as the tip
      */
     public DiameterProfile stripped() {
-        double length = outside.length().millimetres();
-        Polyline finish = finishOver(length);
-        Polyline least = outsideOver(length, Polyline.Diameter.LEAST).plus(finish, -2);
+        Polyline least = bare(outsideOver(outside.length(), Polyline.Diameter.LEAST));
         checkFinish(Length.ofMillimetres(least.value(least.least())));
-        Polyline greatest = round()
-                ? least
-                : outsideOver(length, Polyline.Diameter.GREATEST).plus(finish, -2);
-        return DiameterProfile.of(Rounded.stations(least, greatest));
+        Polyline greatest = round() ? least : bare(outsideOver(outside.length(), Polyline.Diameter.GREATEST));
+        return DiameterProfile.of(least.rounded(greatest));
     }
 
     /**
@@ -141,11 +135,12 @@ public record TipSection(DiameterProfile outside, Finish finish, Reading<Wall> w
         Require.that(bare.nanometres() > 0, "finish", "must leave some of the tip under it", bare);
     }
 
-    Polyline outsideOver(double length, Polyline.Diameter which) {
-        return Polyline.through(outside.stations(), outside.from(), which).between(0, length);
+    Polyline outsideOver(Length length, Polyline.Diameter which) {
+        return Polyline.over(outside.stations(), outside.from(), length, which);
     }
 
-    Polyline finishOver(double length) {
-        return Polyline.of(finish.thickness(), trimmed, length);
+    /** What is under the finish of an outside from the end of the tip on. */
+    Polyline bare(Polyline outside) {
+        return outside.plus(finish.thickness(), trimmed, -2);
     }
 }

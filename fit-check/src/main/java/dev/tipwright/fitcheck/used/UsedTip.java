@@ -11,7 +11,6 @@ import dev.tipwright.core.part.Wall;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
-import dev.tipwright.fitcheck.internal.Rounded;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,8 +75,8 @@ public record UsedTip(ShaftSection raw, Length shortened, DiameterProfile found,
      * @return diameter up from its end as it is
      */
     public DiameterProfile cleaned() {
-        return DiameterProfile.of(Rounded.stations(
-                cleaned(found, crust, Polyline.Diameter.LEAST), cleaned(found, crust, Polyline.Diameter.GREATEST)));
+        Polyline least = cleaned(found, crust, Polyline.Diameter.LEAST);
+        return DiameterProfile.of(least.rounded(cleaned(found, crust, Polyline.Diameter.GREATEST)));
     }
 
     private double length() {

@@ -8,7 +8,6 @@ import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.swingweight.scale.SwingWeight;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -47,12 +46,10 @@ public record Balance(List<BalancePart> parts) {
      *     was read
      */
     public static Balance of(Build build) {
-        List<BalancePart> parts = new ArrayList<>();
-        ClubParts.of(
-                build,
-                (label, mass, first, second) -> parts.add(new BalancePart(
-                        label, mass, FirstMoment.ofGramMillimetres(first), Inertia.ofGramSquareMillimetres(second))));
-        return new Balance(parts);
+        Require.given("build", build);
+        PartList parts = new PartList(build.work().attached().size());
+        ClubParts.of(build, parts);
+        return new Balance(parts.list());
     }
 
     /**
@@ -175,8 +172,8 @@ public record Balance(List<BalancePart> parts) {
      */
     public Balance plus(BalancePart part) {
         Require.given("part", part);
-        List<BalancePart> more = new ArrayList<>(parts);
-        more.add(part);
-        return new Balance(more);
+        BalancePart[] more = parts.toArray(new BalancePart[parts.size() + 1]);
+        more[parts.size()] = part;
+        return new Balance(List.of(more));
     }
 }

@@ -116,16 +116,15 @@ public record SwingWeightScale(
     public String designation(SwingWeight reading) {
         Require.given("reading", reading);
         long tenths = (long) Math.rint(reading.points() * 10);
-        if (letters.isEmpty()) {
-            return withTenth(tenths);
+        StringBuilder text = new StringBuilder(8);
+        if (!letters.isEmpty()) {
+            long perLetter = 10L * pointsPerLetter;
+            int letter = (int) Math.max(0, Math.min(letters.length() - 1L, Math.floorDiv(tenths, perLetter)));
+            text.append(letters.charAt(letter));
+            tenths -= letter * perLetter;
         }
-        long perLetter = 10L * pointsPerLetter;
-        int letter = (int) Math.max(0, Math.min(letters.length() - 1L, Math.floorDiv(tenths, perLetter)));
-        return letters.charAt(letter) + withTenth(tenths - letter * perLetter);
-    }
-
-    private static String withTenth(long tenths) {
-        return (tenths < 0 ? "-" : "") + Math.abs(tenths / 10) + '.' + Math.abs(tenths % 10);
+        text.append(tenths < 0 ? "-" : "").append(Math.abs(tenths / 10));
+        return text.append('.').append(Math.abs(tenths % 10)).toString();
     }
 
     /**

@@ -63,6 +63,9 @@ public final class Require {
     public static <T> List<T> list(String name, List<? extends T> list) {
         given(name, list);
         try {
+            if (list instanceof ArrayList && list.size() == 1) {
+                return List.of(list.get(0)); // which needs no array, where a copy makes two on the way
+            }
             return List.copyOf(list);
         } catch (NullPointerException hole) {
             throw hole(name, list, hole);

@@ -72,7 +72,7 @@ final class Pairing {
         for (int i = 0; i < size; i++) {
             values[i] = one[i] + factor * two[i];
         }
-        return Polyline.adopt(Arrays.copyOf(at, size), values);
+        return Polyline.adopt(size == at.length ? at : Arrays.copyOf(at, size), values);
     }
 
     Polyline least() {

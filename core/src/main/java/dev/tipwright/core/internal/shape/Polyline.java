@@ -5,6 +5,7 @@ import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Length;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -65,8 +66,52 @@ public final class Polyline {
      * @return the polyline from 0 to the profile's length
      */
     public static Polyline of(DiameterProfile profile, Diameter which) {
-        Polyline all = through(profile.stations(), profile.from(), which);
-        return all.between(0, profile.length().millimetres());
+        return over(profile.stations(), profile.from(), profile.length(), which);
+    }
+
+    /**
+     * The diameter over a span of what was read, places counted from its start.
+     *
+     * @param stations in order of their place
+     * @param from where the span starts, not before the first station
+     * @param length how long it is, above zero and not past the last station
+     * @param which diameter counts
+     * @return the polyline from 0 to the length
+     */
+    public static Polyline over(List<Station> stations, Length from, Length length, Diameter which) {
+        Stations all = Stations.of(stations);
+        long start = from.nanometres();
+        long end = start + length.nanometres();
+        int first = 0;
+        while (all.atNanometres(first) <= start) {
+            first++;
+        }
+        int last = first;
+        while (all.atNanometres(last) < end) {
+            last++;
+        }
+        double[] at = new double[last - first + 2];
+        double[] value = new double[at.length];
+        for (int i = 1; i < at.length - 1; i++) {
+            at[i] = (all.atNanometres(first + i - 1) - start) / NANOMETRES;
+            value[i] = diameter(all, first + i - 1, which);
+        }
+        at[at.length - 1] = length.millimetres();
+        value[0] = diameter(all, first, start, which);
+        value[at.length - 1] = diameter(all, last, end, which);
+        return new Polyline(at, value);
+    }
+
+    /** The diameter at a place between a station and the one before it, or at one of the two. */
+    private static double diameter(Stations all, int station, long place, Diameter which) {
+        double beyond = diameter(all, station, which);
+        long here = all.atNanometres(station);
+        if (here == place) {
+            return beyond;
+        }
+        double before = diameter(all, station - 1, which);
+        long there = all.atNanometres(station - 1);
+        return before + (double) (place - there) / (here - there) * (beyond - before);
     }
 
     /**
@@ -83,12 +128,14 @@ public final class Polyline {
         double[] value = new double[at.length];
         for (int i = 0; i < at.length; i++) {
             at[i] = (through.atNanometres(i) - from.nanometres()) / NANOMETRES;
-            value[i] = diameter(through.leastNanometres(i), through.greatestNanometres(i), which);
+            value[i] = diameter(through, i, which);
         }
         return new Polyline(at, value);
     }
 
-    private static double diameter(long least, long greatest, Diameter which) {
+    private static double diameter(Stations all, int station, Diameter which) {
+        long least = all.leastNanometres(station);
+        long greatest = all.greatestNanometres(station);
         if (least == greatest) {
             return least / NANOMETRES;
         }
@@ -136,6 +183,36 @@ public final class Polyline {
         at[n + 1] = Math.max(length, at[n]);
         value[n + 1] = value[n];
         return new Polyline(at, value);
+    }
+
+    /**
+     * As a person is to read and make it: stations in whole nanometres. Of several knots within one nanometre the first and the last
+     * stay, which make a step: what lies between them has no length.
+     *
+     * @param greatest greatest diameters, on the same places as these, the least; or this one, for round ones
+     * @return the stations
+     */
+    public Stations rounded(Polyline greatest) {
+        Stations all = Stations.ofMillimetres(at, value, greatest.value);
+        for (int i = 2; i < all.size(); i++) {
+            if (all.atNanometres(i) == all.atNanometres(i - 2)) {
+                return twoToAPlace(all);
+            }
+        }
+        return all;
+    }
+
+    private static Stations twoToAPlace(Stations all) {
+        List<Station> some = new ArrayList<>();
+        for (Station station : all) {
+            int count = some.size();
+            if (count >= 2 && some.get(count - 2).at().equals(station.at())) {
+                some.set(count - 1, station);
+            } else {
+                some.add(station);
+            }
+        }
+        return Stations.of(some);
     }
 
     /**
@@ -417,6 +494,21 @@ public final class Polyline {
     public Polyline plus(Polyline other, double factor) {
         boolean straight = other.size() == 2 && other.from() == from() && other.to() == to();
         return straight ? plusLine(other, factor) : new Pairing(this, other).sum(factor);
+    }
+
+    /**
+     * This one plus a multiple of a thickness over the same part of a shaft.
+     *
+     * @param thickness the profile, from the raw tip
+     * @param from where this one's 0 is, from the raw tip
+     * @param factor of the thickness
+     * @return {@code this + factor * thickness}
+     */
+    public Polyline plus(ThicknessProfile thickness, Length from, double factor) {
+        List<ThicknessProfile.Knot> knots = thickness.knots();
+        return knots.size() == 1
+                ? plus(factor * knots.get(0).thickness().millimetres())
+                : plus(of(thickness, from, to()), factor);
     }
 
     /** This one plus a multiple of one without a knot between the ends, so that no knot is added. */

@@ -44,8 +44,10 @@ public record TipStock(Solid finish, Solid structure) {
         }
         Stations shape = Stations.of(tip.finished());
         return TipWalk.up(
-                Course.of(Stations.of(outside.stations()), from),
-                Course.of(section.finish().orElse(Finish.NONE).thickness(), trim),
+                Stations.of(outside.stations()),
+                from,
+                section.finish().orElse(Finish.NONE).thickness(),
+                trim,
                 (double) tip.stripped().nanometres(),
                 Course.of(shape, Length.ZERO),
                 shape.isEmpty() ? 0 : (double) shape.atNanometres(shape.size() - 1));
@@ -65,8 +67,10 @@ public record TipStock(Solid finish, Solid structure) {
     public static TipStock of(
             DiameterProfile outside, Finish finish, Length trimmed, Length stripped, Polyline finished) {
         return TipWalk.up(
-                Course.of(Stations.of(outside.stations()), outside.from()),
-                Course.of(finish.thickness(), trimmed),
+                Stations.of(outside.stations()),
+                outside.from(),
+                finish.thickness(),
+                trimmed,
                 (double) stripped.nanometres(),
                 Course.of(finished),
                 Course.nanometres(finished.to()));

@@ -1,5 +1,9 @@
 package dev.tipwright.core.internal.shape;
 
+import dev.tipwright.core.profile.Stations;
+import dev.tipwright.core.profile.ThicknessProfile;
+import dev.tipwright.core.quantity.Length;
+
 /**
  * Walks a tip up from its end and adds up what comes off. Each step ends at the next knot of the outside, the finish or the finished
  * shape, or before it where the finished shape crosses the outside or the bare tip: over a step all three are straight and in one order.
@@ -14,14 +18,25 @@ final class TipWalk {
     /**
      * Walks up a tip.
      *
-     * @param outside over the finish
-     * @param finish on it
+     * @param tip outside over the finish
+     * @param from where its end is on that profile
+     * @param coat thickness of the finish
+     * @param trimmed where its end is on the raw shaft
      * @param stripped how far up the finish comes off, nm
      * @param finished the finished shape
      * @param worked how far up that reaches, nm
      * @return what comes off
      */
-    static TipStock up(Course outside, Course finish, double stripped, Course finished, double worked) {
+    static TipStock up(
+            Stations tip,
+            Length from,
+            ThicknessProfile coat,
+            Length trimmed,
+            double stripped,
+            Course finished,
+            double worked) {
+        Course outside = Course.of(tip, from);
+        Course finish = Course.of(coat, trimmed);
         double reach = Math.max(stripped, worked);
         Rings finishOff = new Rings(MILLIMETRES);
         Rings structureOff = new Rings(MILLIMETRES);

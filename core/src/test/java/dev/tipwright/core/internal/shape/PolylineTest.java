@@ -170,4 +170,48 @@ class PolylineTest {
         value[0] = 9;
         assertKnots(line, 0, 5, 1, 6);
     }
+
+    /** 9 at 0, 10 at 4, up to 11 there, 12 at 8: over 2 to 6 that is 9.5 at 0, the step at 2, 11.5 at 4. */
+    @Test
+    void aSpanOfStationsEndsBetweenThemAndKeepsTheStep() {
+        List<Station> stations = List.of(
+                Station.of(len("0 mm"), len("9 mm")),
+                new Station(len("4 mm"), len("10 mm"), len("10.2 mm")),
+                Station.of(len("4 mm"), len("11 mm")),
+                Station.of(len("8 mm"), len("12 mm")));
+        assertKnots(Polyline.over(stations, len("2 mm"), len("4 mm"), Diameter.LEAST), 0, 9.5, 2, 10, 2, 11, 4, 11.5);
+        assertKnots(
+                Polyline.over(stations, len("2 mm"), len("4 mm"), Diameter.GREATEST), 0, 9.6, 2, 10.2, 2, 11, 4, 11.5);
+        assertKnots(Polyline.over(stations, len("4 mm"), len("4 mm"), Diameter.MEAN), 0, 11, 4, 12);
+        assertKnots(Polyline.over(stations, len("0 mm"), len("4 mm"), Diameter.LEAST), 0, 9, 4, 10);
+        assertKnots(Polyline.over(stations, len("1 mm"), len("1 mm"), Diameter.LEAST), 0, 9.25, 1, 9.5);
+    }
+
+    /** Twice off 10: 0.5 everywhere, or from 0.2 at 4 mm of the raw tip to 0.6 at 8, counted from 6. */
+    @Test
+    void aThicknessIsTakenOffFromThePlaceItIsCountedFrom() {
+        Polyline ten = Polyline.constant(10, 0, 4);
+        assertKnots(ten.plus(ThicknessProfile.uniform(len(".5 mm")), len("6 mm"), -2), 0, 9, 4, 9);
+        ThicknessProfile thicker = new ThicknessProfile(List.of(
+                new ThicknessProfile.Knot(len("4 mm"), len(".25 mm")),
+                new ThicknessProfile.Knot(len("8 mm"), len(".75 mm"))));
+        assertKnots(ten.plus(thicker, len("6 mm"), -2), 0, 9, 2, 8.5, 4, 8.5);
+    }
+
+    /** Three knots within a nanometre at 1 mm: the one between the others has no length. */
+    @Test
+    void roundedToStationsAtMostTwoToAPlace() {
+        Polyline line = line(0, 9, 1, 9.5, 1.0000001, 9.7, 1.0000002, 9.9, 2, 9.9);
+        assertThat(line.rounded(line))
+                .containsExactly(
+                        Station.of(len("0 mm"), len("9 mm")),
+                        Station.of(len("1 mm"), len("9.5 mm")),
+                        Station.of(len("1 mm"), len("9.9 mm")),
+                        Station.of(len("2 mm"), len("9.9 mm")));
+        Polyline oval = line(0, 9, 1, 9.5);
+        assertThat(oval.rounded(oval.plus(.25)))
+                .containsExactly(
+                        new Station(len("0 mm"), len("9 mm"), len("9.25 mm")),
+                        new Station(len("1 mm"), len("9.5 mm"), len("9.75 mm")));
+    }
 }
