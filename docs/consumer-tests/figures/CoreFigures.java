@@ -309,7 +309,7 @@ final class CoreFigures {
         sheet.text((end + place) / 2, middle + 42, "middle", "z", true);
         sheet.span(mouth, end, 290, "i");
         sheet.span(mouth, bottom, 322, "B");
-        sheet.words(40, 344, "Differences of diameter drawn 10 times too large.");
+        sheet.words(40, 344, "Differences of diameter are drawn 10 times as large as lengths.");
         return sheet.text();
     }
 

@@ -177,7 +177,7 @@ final class FitFigures {
         sheet.strong(535, 24, "worked down: seats, with clearance w = " + Example.inches(fit.clearance(), 3));
         sheet.words(mouth + 20, y - 6, "f(z) = D(i - z) - w");
         sheet.span(mouth, seated, 280, "i = " + Example.inches(fit.insertion(), 3));
-        sheet.words(535, 306, "Differences of diameter drawn 20 times too large.");
+        sheet.text(890, 306, "end", "Differences of diameter are drawn 20 times as large as lengths.", false);
         return sheet.text();
     }
 
@@ -380,7 +380,7 @@ final class FitFigures {
                 "The upper half in section: the raw outline dashed, the cleaned tip solid, hatched the crust on it,"
                         + " the shortened end dashed.");
         double end = 640;
-        double scale = 330;
+        double scale = PULLED;
         double axis = 220;
         double upper = end - found.length().inches() * scale;
         double full = axis - height(raw.outside().diameterAt(Length.ZERO));
@@ -416,15 +416,15 @@ final class FitFigures {
         sheet.span(end, gone, 262, "shortened");
         sheet.arrow(end, 256, end - 90, 256);
         sheet.words(end - 106, 260, "z");
-        sheet.words(
-                40,
-                262,
-                "Most that is off the diameter: " + Example.inches(used.mostOff(), 4)
-                        + ". Differences of diameter drawn too large.");
+        sheet.words(40, 262, "Most that is off the diameter: " + Example.inches(used.mostOff(), 4) + ".");
+        sheet.words(40, 280, "Differences of diameter are drawn 36 times as large as lengths.");
         return sheet.text();
     }
 
+    private static final double PULLED = 330;
+
+    /** Differences of diameter 36 times as large as lengths; from .345 in on. */
     private static double height(Length diameter) {
-        return (diameter.inches() - .345) / 2 * 12000;
+        return (diameter.inches() - .345) / 2 * PULLED * 36;
     }
 }

@@ -24,7 +24,7 @@ import java.util.List;
  *         Length.parse(".363 in"), Length.parse(".355 in"), Length.parse("1 1/4 in"), BoreEnd.FLAT);
  * DiameterProfile tip = DiameterProfile.cylinder(Length.parse(".359 in"), Length.parse("8 in"));
  * String svg = SectionDrawing.svg(tip, bore, 20, Units.INCH);
- * svg.contains("clearance drawn 20 times");      // = true
+ * svg.contains("20 times as large");             // = true
  * svg.contains("0.625 in");                      // = true
  * }</pre>
  */
@@ -53,7 +53,7 @@ public final class SectionDrawing {
      *
      * @param tip diameter up from the end of the tip
      * @param bore the bore
-     * @param exaggeration how many times larger differences of diameter are drawn; 1 to 1000
+     * @param exaggeration scale of differences of diameter over the scale of lengths; 1 to 1000
      * @param units unit of the dimensions
      * @return SVG text
      */
@@ -69,12 +69,12 @@ public final class SectionDrawing {
         String verdict = binds
                 ? "It binds " + Term.of("y", "place", contact.boreStation()).text(units) + " down the bore."
                 : "Nothing binds.";
-        String scale = "Differences of diameter, and so the clearance drawn " + exaggeration + " times";
+        String scale = "Differences of diameter are drawn " + exaggeration + " times as large as lengths.";
         Svg svg = new Svg(
                 WIDTH,
                 HEIGHT,
                 "Tip in bore, in section",
-                "A bore " + depth + " deep with a tip " + insertion + " in. " + verdict + " " + scale + " too large.");
+                "A bore " + depth + " deep with a tip " + insertion + " in. " + verdict + " " + scale);
         SectionDrawing drawing = new SectionDrawing(bore, exaggeration);
         drawing.hosel(svg, bore);
         drawing.tip(svg, tip, contact.insertion());
@@ -85,7 +85,7 @@ public final class SectionDrawing {
             drawing.mark(svg, bore, contact.boreStation());
         }
         drawing.diameters(svg, tip, bore, units);
-        svg.text(at(20, HEIGHT - 14), Svg.Anchor.START, scale + " too large. " + verdict);
+        svg.text(at(20, HEIGHT - 14), Svg.Anchor.START, scale + " " + verdict);
         return svg.text();
     }
 

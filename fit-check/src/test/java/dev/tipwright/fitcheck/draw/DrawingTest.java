@@ -82,7 +82,7 @@ class DrawingTest {
         wellFormed(svg);
         assertThat(svg)
                 .contains("A bore 1.250 in (1 1/4) deep with a tip 0.625 in (5/8) in.")
-                .contains("20 times too large");
+                .contains("Differences of diameter are drawn 20 times as large as lengths.");
         // Half way between 150 and 690 is 420: there is the end of the tip, and both arrowheads point there.
         assertThat(svg.split("<polygon points=\"420,", -1)).hasSize(1 + 3);
     }
