@@ -73,15 +73,16 @@ final class Figures {
         return page.svg(760, 275, "Lengths on a club, not to scale");
     }
 
+    /** To scale but for the kerf, which would be a hair. */
     private static String marks() {
-        CutSheet sheet = new CutSheet(in("36 1/2"), in("1 3/8"), in("2"), in("1/2"));
+        CutSheet sheet = new CutSheet(in("36 1/2"), in(".78125"), in("1 1/8"), in("1/16"));
         Figures page = new Figures();
         double left = 40;
         double perInch = 18.5;
         double from = left + perInch * sheet.tip().fromTip().inches();
         double to = left + perInch * sheet.butt().fromTip().inches();
         double end = left + perInch * sheet.rawLength().inches();
-        double kerf = perInch * sheet.kerf().inches();
+        double kerf = 4 * perInch * sheet.kerf().inches();
         page.box(left, 80, from - kerf - left, 24, "#e6b8a5");
         page.box(from - kerf, 80, kerf, 24, WASTE);
         page.box(from, 80, to - from, 24, PALE);
@@ -94,11 +95,13 @@ final class Figures {
         page.text(left, 36, "start", "tip");
         page.text(end, 36, "end", "butt");
         page.dimension(left, from, 134, "T");
-        page.dimension(from, to, 134, "S = " + inches(sheet.cutLength()));
+        page.dimension(from, to, 134, "S");
         page.dimension(to, end, 134, "U");
-        page.dimension(left, end, 166, "R = T + S + U = " + inches(sheet.rawLength()));
+        String sum = inches(sheet.tip().fromTip()) + " + " + inches(sheet.cutLength()) + " + "
+                + inches(sheet.butt().fromButt()) + " = " + inches(sheet.rawLength());
+        page.dimension(left, end, 166, "T + S + U = " + sum + " = R");
         page.text(
-                left, 200, "start", "The kerf, dark, lies inside the waste; it is drawn eight times as wide as a saw.");
+                left, 200, "start", "The kerf, dark, lies inside the waste; it is drawn four times as wide as it is.");
         return page.svg(760, 220, "Marks on a raw shaft");
     }
 
