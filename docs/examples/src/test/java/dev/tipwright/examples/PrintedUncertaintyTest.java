@@ -52,7 +52,7 @@ class PrintedUncertaintyTest {
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8));
         assertThat(code).isEqualTo(MainJob.PLANNED);
-        assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo(Files.readString(file(scenario)));
+        PrintedPlanTest.holds(file(scenario).getFileName().toString(), out.toString(StandardCharsets.UTF_8));
     }
 
     /** Less the two columns it is the page whose every number is traced elsewhere. */
