@@ -30,8 +30,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PrintedPlanTest {
 
     private static final Map<String, List<String>> EXPECTED = Map.of(
-            "practice-set", List.of("practice-set.csv", "practice-set-tip-weight.csv", "practice-set-uncertainty.csv"),
-            "wedges-and-wood", List.of("wedges-and-wood.csv"));
+            "practice-set",
+            List.of(
+                    "practice-set.csv",
+                    "practice-set-tip-weight.csv",
+                    "practice-set-uncertainty.csv",
+                    "practice-set-frequency.csv"),
+            "wedges-and-wood",
+            List.of("wedges-and-wood.csv"));
 
     /** Rows of a club's table by the names of the expected values. */
     private static final Map<String, String> ROWS = Map.ofEntries(
@@ -54,10 +60,11 @@ class PrintedPlanTest {
             Map.entry("total mass", "total mass"),
             Map.entry("balance from the top", "balance from the top"),
             Map.entry("inertia about the butt", "inertia about the butt"),
+            Map.entry("frequency without grip", "frequency without grip"),
             Map.entry("length by the Rules", "length by the Rules"));
 
     private static final Pattern NUMBER = Pattern.compile("(?<![A-Za-z0-9./])(-?[0-9]+(?:\\.[0-9]+)?)"
-            + "(?: (in|mm3|mm|g|kg cm2)\\b)?(?: \\((near |over |under )?([0-9/ ]+)\\))?");
+            + "(?: (in|mm3|mm|g|kg cm2|/min)\\b)?(?: \\((near |over |under )?([0-9/ ]+)\\))?");
 
     private static final Pattern READING = Pattern.compile("\\b[A-G][0-9]\\.[0-9]\\b");
 
@@ -108,6 +115,7 @@ class PrintedPlanTest {
         "for club 8: 1.531 in (1 17/32), for club 8: 1.532 in (1 17/32)",
         "an offcut of 0.438 in (7/16), an offcut of 0.438 in (27/64)",
         "should read C9.0, should read C9.1",
+        "time the club: 280.1 /min is, time the club: 280.2 /min is",
         "Mark 1.593 in (1 19/32) from the raw tip and, Mark 1.594 in (1 19/32) from the raw tip and"
     })
     void aNumberThatIsOffIsSeen(String right, String wrong) throws IOException {

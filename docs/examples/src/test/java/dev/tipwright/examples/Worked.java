@@ -114,6 +114,9 @@ final class Worked {
         length("widest grip", 1.75, Way.NEAREST);
         length("cap", inches(parts.get("grip cap")), Way.NEAREST);
         length("kerf", inches(parts.get("job kerf")), Way.NEAREST);
+        if (parts.containsKey("job clamp")) {
+            length("clamp", inches(parts.get("job clamp")), Way.NEAREST);
+        }
         length("chart", inches(parts.get("chart tip trim")), Way.NEAREST);
         length("chart's height", inches(parts.get("chart bore bottom to ground")), Way.NEAREST);
         length("wanted clearance", inches(parts.get("job wanted clearance")), Way.NEAREST);

@@ -402,14 +402,14 @@ class WrongInputTest {
                 setting(
                         "tape layers,two,",
                         "job.csv, tape thickness: found nothing, expected a length with its unit, such as 2 1/4 in",
-                        "job.csv, line 18, tape layers: found \"two\", expected a number of layers, such as 1 layer"),
+                        "job.csv, line 20, tape layers: found \"two\", expected a number of layers, such as 1 layer"),
                 setting(
                         "orientation turn,360 deg,",
                         "job.csv, orientation mark: found nothing, expected a label of 1 to 80 characters",
-                        "job.csv, line 18, orientation turn: found \"360 deg\", expected 0 deg to 359.99 deg (from the target, by way of away from the player)"),
+                        "job.csv, line 20, orientation turn: found \"360 deg\", expected 0 deg to 359.99 deg (from the target, by way of away from the player)"),
                 setting(
                         "shafts to heads,at random,",
-                        "job.csv, line 18, shafts to heads: found \"at random\", expected as they come or by swing weight"),
+                        "job.csv, line 20, shafts to heads: found \"at random\", expected as they come or by swing weight"),
                 Wrong.practice(
                         scenario -> scenario.edited(GRIPS, WrongInputTest::withSizes)
                                 .cell(GRIPS, "G2", "core", ".600"),
@@ -539,6 +539,7 @@ class WrongInputTest {
                         "\\nM2,",
                         "\nM1,",
                         "shafts.csv, line 3, shaft: found \"M1\", expected a label that no other line of shafts.csv has",
+                        "flex.csv, line 4, shaft: found \"M2\", expected a label in shafts.csv",
                         "clubs.csv, line 3, shaft: found \"M2\", expected a label in shafts.csv"),
                 Wrong.text(
                         GRIPS,
