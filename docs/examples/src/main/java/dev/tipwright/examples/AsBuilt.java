@@ -1,13 +1,16 @@
 package dev.tipwright.examples;
 
+import dev.tipwright.core.flex.ClubFrequency;
 import dev.tipwright.core.length.PlayingLength;
 import dev.tipwright.core.plan.ClubPlan;
+import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.balance.Balance;
 import dev.tipwright.swingweight.scale.SwingWeight;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What a finished club was found to be, beside what its plan predicted: the record that goes with the plan.
@@ -26,17 +29,20 @@ public record AsBuilt(String club, Measures predicted, Measures found) {
     }
 
     /**
-     * What is measured on a finished club.
+     * What is measured on a club: its frequency before tape and grip go on, all else when it is finished.
      *
+     * @param frequency without tape and grip, if the club is timed
      * @param length playing length along the shaft
      * @param swingWeight on the scale of the job
      * @param mass of the whole club
      * @param balance balance point from the top of the grip
      */
-    public record Measures(Length length, SwingWeight swingWeight, Mass mass, Length balance) {
+    public record Measures(
+            Optional<Frequency> frequency, Length length, SwingWeight swingWeight, Mass mass, Length balance) {
 
         /** Checks the values. */
         public Measures {
+            Objects.requireNonNull(frequency, "frequency");
             Objects.requireNonNull(length, "length");
             Objects.requireNonNull(swingWeight, "swingWeight");
             Objects.requireNonNull(mass, "mass");
@@ -47,7 +53,9 @@ public record AsBuilt(String club, Measures predicted, Measures found) {
         static Measures predictedBy(ClubPlan plan) {
             Balance balance = Balance.of(plan.after());
             SwingWeight reads = plan.report(ClubBalance.class).reads();
-            return new Measures(PlayingLength.alongAxis(plan.after()), reads, balance.total(), balance.balancePoint());
+            Optional<Frequency> frequency = plan.find(ClubFrequency.class).map(ClubFrequency::frequency);
+            return new Measures(
+                    frequency, PlayingLength.alongAxis(plan.after()), reads, balance.total(), balance.balancePoint());
         }
     }
 
@@ -61,6 +69,11 @@ public record AsBuilt(String club, Measures predicted, Measures found) {
      */
     public static AsBuilt of(ClubPlan plan, Measures found) {
         return new AsBuilt(plan.label(), Measures.predictedBy(plan), found);
+    }
+
+    /** Found frequency less predicted; empty unless both are there. */
+    public Optional<Frequency> faster() {
+        return found.frequency().flatMap(now -> predicted.frequency().map(now::minus));
     }
 
     /** Found length less predicted. */

@@ -66,16 +66,20 @@ record PlanFiles(JobPlan plan, Units units, Optional<BenchUncertainty> bench) {
         }
     }
 
-    /** What each finished club should be, with room for what it was found to be; a sheet that somebody may have filled in is kept. */
+    /** What each club should be, in the order of the bench, with room for what it was found to be; a sheet that somebody may have filled in is kept. */
     private String asBuilt() throws IOException {
         StringWriter sheet = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(sheet)) {
-            csv.writeRecord("club", "measured when finished", "predicted", "found");
+            csv.writeRecord("club", "measured", "predicted", "found");
             for (ClubPlan club : plan.clubs()) {
                 club.find(ClubBalance.class).ifPresent(balance -> {
                     AsBuilt.Measures predicted = AsBuilt.Measures.predictedBy(club);
                     String reads = balance.scale().designation(predicted.swingWeight());
                     String mass = Term.of("m", "total mass", predicted.mass()).text(units);
+                    predicted
+                            .frequency()
+                            .map(f -> Term.of("f", "frequency", f).text(units))
+                            .ifPresent(f -> csv.writeRecord(club.label(), "frequency before tape and grip", f, ""));
                     csv.writeRecord(club.label(), "length along the shaft", text(predicted.length()), "");
                     csv.writeRecord(club.label(), "swing weight", reads, "");
                     csv.writeRecord(club.label(), "total mass", mass, "");

@@ -144,7 +144,7 @@ class MainJobTest {
         assertThat(sheet)
                 .content()
                 .startsWith(
-                        "club,measured when finished,predicted,found\n6,length along the shaft,37.500 in (37 1/2),\n")
+                        "club,measured,predicted,found\n6,frequency before tape and grip,280.1 /min,\n6,length along the shaft,37.500 in (37 1/2),\n")
                 .contains("\n6,swing weight,C9.0,\n", "\n6,total mass,396.48 g,\n");
         Files.writeString(sheet, "filled in");
         assertThat(Run.of(FIRST, "--out", output.toString())).isEqualTo(Run.of(FIRST));
