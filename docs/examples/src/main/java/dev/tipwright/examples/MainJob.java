@@ -52,8 +52,8 @@ import java.util.Optional;
  * </pre>
  *
  * <p>With {@code --out} the plan is also written to {@code plan.txt}, {@code plan.md} and {@code plan.json} in the folder OUTPUT, which is
- * made if it is not there, with a drawing of each finished tip in its bore beside them. Other files in it are left alone, and nothing is
- * written if the input has problems.
+ * made if it is not there; beside them the set as a chart, a drawing of each finished tip in its bore, and a sheet for what the clubs were
+ * found to be, which is kept once it is there. Other files in it are left alone, and nothing is written if the input has problems.
  */
 public final class MainJob {
     /** The plan is printed. What the plan itself advises against is said in its findings. */

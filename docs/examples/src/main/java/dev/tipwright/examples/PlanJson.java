@@ -12,7 +12,7 @@ import com.fasterxml.jackson.databind.jsontype.BasicPolymorphicTypeValidator;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import dev.tipwright.core.quantity.Length;
 
-/** A plan, or a record of what was built, as JSON and back: quantities are the text they print, and what may be of several kinds has the name of its class. */
+/** A plan, or a record of what was built, as JSON and back: quantities as printed, what may be of several kinds by its class. */
 public final class PlanJson {
     private static final String OURS = "dev.tipwright.";
 
