@@ -4,7 +4,6 @@ import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.TipWork;
 import dev.tipwright.core.evidence.Assumption;
 import dev.tipwright.core.evidence.Reading;
-import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
@@ -12,7 +11,6 @@ import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.HeadMass;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftSection;
-import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +18,6 @@ import java.util.function.Function;
 
 /** The assumed readings that the balance of a build touches, and what stands in for those of the head that are unknown. */
 final class AssumedReadings {
-
-    private static final Source POINT = Source.assumption("head taken as a point; its own inertia was not measured");
 
     private AssumedReadings() {}
 
@@ -47,11 +43,8 @@ final class AssumedReadings {
         Reading<HeadCentre> centre = mass.centre() instanceof Reading.Unknown<HeadCentre>
                 ? Reading.assumed(HeadCentreRule.of(head), HeadCentreRule.SOURCE)
                 : mass.centre();
-        Reading<Inertia> inertia = mass.inertia() instanceof Reading.Unknown<Inertia>
-                ? Reading.assumed(Inertia.ZERO, POINT)
-                : mass.inertia();
         add(assumed, centre, at -> Term.of("c", "centre of mass of the head below the hosel mouth", at.along()));
-        add(assumed, inertia, own -> Term.of("J_head", "inertia of the head about its own centre", own));
+        add(assumed, mass.inertiaOrNone(), own -> Term.of("J_head", "inertia of the head about its own centre", own));
     }
 
     /** What comes off the tip depends on finish, wall and their densities. */

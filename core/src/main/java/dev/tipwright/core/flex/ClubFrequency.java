@@ -288,12 +288,8 @@ public record ClubFrequency(Build build, ShaftBend bend, Length clamp) implement
         HeadMass head = build.parts().head().mass();
         assumptions.addAll(Assumption.of(
                 head.centre(), centre -> Term.of("along", "head centre beyond the hosel mouth", centre.along())));
-        assumptions.addAll(Assumption.of(head.inertia(), inertia -> Term.of("J_h", "inertia of the head", inertia)));
-        if (head.inertia().known().isEmpty()) {
-            assumptions.add(new Assumption(
-                    Term.of("J_h", "inertia of the head", Inertia.ZERO),
-                    Source.assumption("not known; the frequency comes out a little high")));
-        }
+        assumptions.addAll(Assumption.of(
+                head.inertiaOrNone(), inertia -> Term.of("J_h", "inertia of the head about its own centre", inertia)));
         Shaft shaft = build.parts().shaft();
         assumptions.addAll(Assumption.of(
                 shaft.flex(),

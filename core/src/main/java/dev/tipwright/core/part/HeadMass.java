@@ -1,6 +1,7 @@
 package dev.tipwright.core.part;
 
 import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Mass;
@@ -27,6 +28,8 @@ public record HeadMass(Mass mass, Reading<HeadCentre> centre, Reading<Inertia> i
         Require.given("inertia", inertia);
     }
 
+    private static final Source POINT = Source.assumption("head taken as a point; its own inertia was not measured");
+
     /**
      * A head of which only the mass is known.
      *
@@ -38,6 +41,15 @@ public record HeadMass(Mass mass, Reading<HeadCentre> centre, Reading<Inertia> i
                 mass,
                 Reading.unknown("balance the head on a dowel in its bore"),
                 Reading.unknown("the head's maker, or a pendulum"));
+    }
+
+    /**
+     * The head's own inertia as it was read; where it is unknown, none, as of a point, as an assumption.
+     *
+     * @return measured or assumed
+     */
+    public Reading<Inertia> inertiaOrNone() {
+        return inertia instanceof Reading.Unknown<Inertia> ? Reading.assumed(Inertia.ZERO, POINT) : inertia;
     }
 
     /**

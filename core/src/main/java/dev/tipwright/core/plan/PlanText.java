@@ -19,9 +19,13 @@ import dev.tipwright.core.uncertainty.Budget;
 import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.core.uncertainty.UncertainClub;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 
@@ -304,22 +308,25 @@ public final class PlanText {
     }
 
     private void assumptions() {
-        boolean any = false;
+        Map<String, Set<String>> clubs = new LinkedHashMap<>();
         for (ClubPlan club : plan.clubs()) {
             for (StepReport report : club.reports()) {
                 for (Assumption assumption : report.assumptions()) {
-                    if (!any) {
-                        page.heading(2, "Assumed, not measured");
-                        any = true;
-                    }
-                    page.item(
-                            club.label(),
-                            assumption.value().meaning() + ": "
-                                    + assumption.value().text(units) + " (" + words(assumption.source()) + ")",
-                            "");
+                    clubs.computeIfAbsent(words(assumption), what -> new LinkedHashSet<>())
+                            .add(club.label());
                 }
             }
         }
+        if (!clubs.isEmpty()) {
+            page.heading(2, "Assumed, not measured");
+        }
+        clubs.forEach((what, whose) ->
+                page.item(whose.size() == plan.clubs().size() ? "all" : String.join(", ", whose), what, ""));
+    }
+
+    private String words(Assumption assumption) {
+        Term value = assumption.value();
+        return value.meaning() + ": " + value.text(units) + " (" + words(assumption.source()) + ")";
     }
 
     private static String words(Source source) {

@@ -125,10 +125,19 @@ class PlanTextTest {
                 .plan(ClubSet.of(Bench.club("5"), Bench.club("6")));
         String text = PlanText.plain(plan, Units.INCH);
         assertThat(text.split("ASSUMED, NOT MEASURED", -1)).hasSize(2);
-        assertThat(text).contains("  5  mass: 12.00 g (common practice, no source: as they come)\n  6  mass");
+        assertThat(text).contains("  all  mass: 12.00 g (common practice, no source: as they come)\n");
         // The same in both units is printed once.
         assertThat(text).containsPattern("mass +m +12\\.00 g\n");
         assertThat(text).doesNotContain("CAUTIONS", "Findings");
+    }
+
+    @Test
+    void whatOnlySomeClubsRestOnIsSaidOfThose() {
+        JobPlan plan = JobPlanner.of(build -> "5".equals(build.label())
+                        ? StepOutcome.notTaken(build)
+                        : StepOutcome.of(build, List.of(), new Assuming(build)))
+                .plan(ClubSet.of(Bench.club("5"), Bench.club("6"), Bench.club("7")));
+        assertThat(PlanText.plain(plan, Units.INCH)).contains("  6, 7  mass: 12.00 g (common practice");
     }
 
     /** Seven clubs do not fit abreast: six and one. */
