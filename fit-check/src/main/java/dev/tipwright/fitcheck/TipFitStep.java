@@ -67,9 +67,8 @@ public final class TipFitStep implements WorkStep {
         }
         DiameterProfile stripped = tip.stripped();
         TipFit fit = TipFit.of(tip, stripped, bore, seat.insertion(), target.clearance());
-        Work work = build.work()
-                .withSeat(seat)
-                .withTip(new TipWork(seat.insertion(), fit.removal().finished()));
+        Work seated = given.equals(seat) ? build.work() : build.work().withSeat(seat);
+        Work work = seated.withTip(new TipWork(seat.insertion(), fit.removal().finished()));
         return StepOutcome.of(build.withWork(work), FitFindings.of(build, fit, stripped, target), fit);
     }
 
