@@ -19,6 +19,9 @@ public final class Require {
 
     private static final char LAST_HIGH_CONTROL = 0x9f;
 
+    /** In nanometres. */
+    private static final long MILLIMETRE = 1_000_000;
+
     private Require() {}
 
     /**
@@ -268,8 +271,8 @@ public final class Require {
      * @return the length
      */
     public static Length within(String name, Length length, int leastMm, int mostMm) {
-        double millimetres = given(name, length).millimetres();
-        return millimetres >= leastMm && millimetres <= mostMm
+        long nanometres = given(name, length).nanometres();
+        return nanometres >= leastMm * MILLIMETRE && nanometres <= mostMm * MILLIMETRE
                 ? length
                 : between(name, length, Length.ofMillimetres(leastMm), Length.ofMillimetres(mostMm));
     }
@@ -283,8 +286,8 @@ public final class Require {
      * @return the length
      */
     public static Length someUpTo(String name, Length length, int mostMm) {
-        double millimetres = given(name, length).millimetres();
-        return millimetres > 0 && millimetres <= mostMm
+        long nanometres = given(name, length).nanometres();
+        return nanometres > 0 && nanometres <= mostMm * MILLIMETRE
                 ? length
                 : between(name, length, Length.ofNanometres(1), Length.ofMillimetres(mostMm));
     }
