@@ -19,13 +19,9 @@ import dev.tipwright.core.uncertainty.Budget;
 import dev.tipwright.core.uncertainty.Measure;
 import dev.tipwright.core.uncertainty.UncertainClub;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 
@@ -308,20 +304,34 @@ public final class PlanText {
     }
 
     private void assumptions() {
-        Map<String, Set<String>> clubs = new LinkedHashMap<>();
+        List<String> said = new ArrayList<>();
         for (ClubPlan club : plan.clubs()) {
-            for (StepReport report : club.reports()) {
-                for (Assumption assumption : report.assumptions()) {
-                    clubs.computeIfAbsent(words(assumption), what -> new LinkedHashSet<>())
-                            .add(club.label());
+            for (String assumption : assumed(club)) {
+                if (said.isEmpty()) {
+                    page.heading(2, "Assumed, not measured");
+                }
+                if (!said.contains(assumption)) {
+                    said.add(assumption);
+                    page.item(whose(assumption), assumption, "");
                 }
             }
         }
-        if (!clubs.isEmpty()) {
-            page.heading(2, "Assumed, not measured");
-        }
-        clubs.forEach((what, whose) ->
-                page.item(whose.size() == plan.clubs().size() ? "all" : String.join(", ", whose), what, ""));
+    }
+
+    private List<String> assumed(ClubPlan club) {
+        return club.reports().stream()
+                .flatMap(report -> report.assumptions().stream())
+                .map(this::words)
+                .toList();
+    }
+
+    /** The clubs that rest on an assumption. */
+    private String whose(String assumption) {
+        List<String> clubs = plan.clubs().stream()
+                .filter(club -> assumed(club).contains(assumption))
+                .map(ClubPlan::label)
+                .toList();
+        return clubs.size() == plan.clubs().size() ? "all" : String.join(", ", clubs);
     }
 
     private String words(Assumption assumption) {
