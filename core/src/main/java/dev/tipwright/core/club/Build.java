@@ -1,8 +1,7 @@
 package dev.tipwright.core.club;
 
 import dev.tipwright.core.internal.arg.Require;
-import dev.tipwright.core.part.Attachment;
-import dev.tipwright.core.part.Extension;
+import dev.tipwright.core.part.Attachments;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.quantity.Length;
 
@@ -83,13 +82,7 @@ public record Build(Parts parts, Work work) {
      * @return distance from the top of the grip
      */
     public Length buttFromTop() {
-        Length butt = parts.grip().cap();
-        for (Attachment attachment : work.attached()) {
-            if (attachment instanceof Extension extension) {
-                butt = butt.plus(extension.added());
-            }
-        }
-        return butt;
+        return parts.grip().cap().plus(Attachments.of(work.attached()).added());
     }
 
     /**

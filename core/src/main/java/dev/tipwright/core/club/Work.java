@@ -2,8 +2,8 @@ package dev.tipwright.core.club;
 
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.part.Attachment;
+import dev.tipwright.core.part.Attachments;
 import dev.tipwright.core.quantity.Length;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -41,7 +41,7 @@ public record Work(Length tipTrim, Length buttTrim, TipWork tip, Seat seat, List
         Require.notNegative("buttTrim", buttTrim);
         Require.given("tip", tip);
         Require.given("seat", seat);
-        attached = Require.list("attached", attached);
+        attached = Attachments.of(attached);
     }
 
     /** Nothing done: parts as they lie on the bench. */
@@ -54,10 +54,7 @@ public record Work(Length tipTrim, Length buttTrim, TipWork tip, Seat seat, List
      * @return a copy with it at the end of the list
      */
     public Work plus(Attachment attachment) {
-        Require.given("attachment", attachment);
-        List<Attachment> more = new ArrayList<>(attached);
-        more.add(attachment);
-        return withAttached(more);
+        return withAttached(Attachments.of(attached).plus(attachment));
     }
 
     /**

@@ -51,6 +51,7 @@ import dev.tipwright.core.orient.Orientation;
 import dev.tipwright.core.part.Adhesive;
 import dev.tipwright.core.part.Anchor;
 import dev.tipwright.core.part.Attachment;
+import dev.tipwright.core.part.Attachments;
 import dev.tipwright.core.part.Blank;
 import dev.tipwright.core.part.ClubKind;
 import dev.tipwright.core.part.Counterweight;
@@ -536,6 +537,7 @@ public final class Samples {
         put(Ferrule.class, ferrule);
         put(Adhesive.class, new Adhesive("adhesive", Mass.ofGrams(1.1)));
         put(GripTape.class, new GripTape("tape", Mass.ofGrams(2.4), in("5.25")));
+        put(Attachments.class, Attachments.of(List.of(get(Adhesive.class), get(GripTape.class))));
         TipWeight weight = new TipWeight("4 g", Mass.ofGrams(4), in(".185"), Length.ZERO, in(".25"));
         put(TipWeight.class, weight);
         put("java.util.List<" + TipWeight.class.getName() + ">", List.of(weight));
