@@ -130,6 +130,9 @@ public sealed interface Reading<Q> {
      */
     default Q orElse(Q other) {
         Require.given("other", other);
-        return known().orElse(other);
+        if (this instanceof Measured<Q> measured) {
+            return measured.value();
+        }
+        return this instanceof Assumed<Q> assumed ? assumed.value() : other;
     }
 }

@@ -57,11 +57,11 @@ public record RemovedMaterial(
         if (stock.isNothing()) {
             return NONE;
         }
-        Rod rod = stock.weighed(build.parts().shaft().section());
+        Rod rod = TipStock.weighed(build);
         return new RemovedMaterial(
                 Volume.ofCubicMillimetres(stock.finish().volume()),
                 Volume.ofCubicMillimetres(stock.structure().volume()),
-                Mass.ofGrams(rod.mass()),
+                rod.weight(),
                 FirstMoment.ofGramMillimetres(rod.first()),
                 Inertia.ofGramSquareMillimetres(rod.second()));
     }

@@ -150,81 +150,73 @@ final class RawClub {
     private void remove() {
         removedMass = 0;
         removedFirst = 0;
-        int o = 1;
-        int f = 1;
         double worked = finishedAt[finishedAt.length - 1];
         double reach = Math.max(stripped, worked);
+        int o = 0;
+        int f = 0;
+        while (outsideAt[o] - tipTrim <= 0) {
+            o++;
+        }
+        double o0 = between(outsideAt[o - 1] - tipTrim, outside[o - 1], outsideAt[o] - tipTrim, outside[o], 0);
+        double f0 = o0;
+        double oTo = outsideAt[o] - tipTrim;
+        double oEnd = outside[o];
+        double fTo = 0;
+        double fEnd = 0;
         double to;
         for (double from = 0; from < reach; from = to) {
+            boolean strips = from < stripped;
             boolean works = from < worked;
-            while (outsideAt[o] - tipTrim <= from) {
+            while (oTo <= from) {
+                o0 = oEnd;
                 o++;
+                oTo = outsideAt[o] - tipTrim;
+                oEnd = outside[o];
             }
-            while (works && finishedAt[f] <= from) {
+            while (works && fTo <= from) {
+                f0 = finished[f];
                 f++;
+                fTo = finishedAt[f];
+                fEnd = finished[f];
             }
-            to = Math.min(Math.min(outsideAt[o] - tipTrim, reach), from < stripped ? stripped : reach);
-            to = works ? Math.min(to, finishedAt[f]) : to;
-            double o0 = at(outsideAt, outside, o, from + tipTrim);
-            double o1 = at(outsideAt, outside, o, to + tipTrim);
-            double f0 = works ? at(finishedAt, finished, f, from) : o0;
-            double f1 = works ? at(finishedAt, finished, f, to) : o1;
+            to = nearest(oTo, strips ? stripped : reach);
+            to = works ? nearest(to, fTo) : to;
+            double o1 = between(from, o0, oTo, oEnd, to);
+            double f1 = works ? between(from, f0, fTo, fEnd, to) : o1;
+            f0 = works ? f0 : o0;
             double b0 = o0 - 2 * finish;
             double b1 = o1 - 2 * finish;
-            double one = crossing(f0 - b0, f1 - b1);
-            double other = crossing(f0 - o0, f1 - o1);
-            double low = Math.min(one, other);
-            double high = Math.max(one, other);
-            piece(from, to, 0, low, o0, o1, b0, b1, f0, f1);
-            piece(from, to, low, high, o0, o1, b0, b1, f0, f1);
-            piece(from, to, high, 1, o0, o1, b0, b1, f0, f1);
+            double part = nearest(crossing(f0 - b0, f1 - b1), crossing(f0 - o0, f1 - o1));
+            if (part < 1) {
+                to = from + part * (to - from);
+                o1 = o0 + part * (o1 - o0);
+                f1 = f0 + part * (f1 - f0);
+                b1 = o1 - 2 * finish;
+            }
+            boolean pastFinish = f0 + f1 < b0 + b1;
+            if (pastFinish) {
+                ring(wallDensity, from, to - from, b0, b1, f0, f1);
+            }
+            if (pastFinish || strips) {
+                ring(finishDensity, from, to - from, o0, o1, b0, b1);
+            } else if (f0 + f1 < o0 + o1) {
+                ring(finishDensity, from, to - from, o0, o1, f0, f1);
+            }
+            o0 = o1;
+            f0 = f1;
         }
     }
 
-    private static double at(double[] at, double[] value, int end, double place) {
-        return place == at[end]
-                ? value[end]
-                : value[end - 1] + (place - at[end - 1]) / (at[end] - at[end - 1]) * (value[end] - value[end - 1]);
+    private static double between(double from, double value, double to, double valueTo, double place) {
+        return place == to || value == valueTo ? valueTo : value + (place - from) / (to - from) * (valueTo - value);
+    }
+
+    private static double nearest(double one, double other) {
+        return one < other ? one : other;
     }
 
     private static double crossing(double gap0, double gap1) {
-        return gap0 * gap1 < 0 ? gap0 / (gap0 - gap1) : 1;
-    }
-
-    private static double part(double start, double end, double part) {
-        return part == 1 ? end : start + part * (end - start);
-    }
-
-    private void piece(
-            double from,
-            double to,
-            double start,
-            double end,
-            double outside0,
-            double outside1,
-            double bare0,
-            double bare1,
-            double finished0,
-            double finished1) {
-        if (start == end) {
-            return;
-        }
-        double z = from + start * (to - from);
-        double h = (end - start) * (to - from);
-        double o0 = part(outside0, outside1, start);
-        double o1 = part(outside0, outside1, end);
-        double b0 = part(bare0, bare1, start);
-        double b1 = part(bare0, bare1, end);
-        double f0 = part(finished0, finished1, start);
-        double f1 = part(finished0, finished1, end);
-        if (f0 + f1 < b0 + b1) {
-            ring(finishDensity, z, h, o0, o1, b0, b1);
-            ring(wallDensity, z, h, b0, b1, f0, f1);
-        } else if (from < stripped) {
-            ring(finishDensity, z, h, o0, o1, b0, b1);
-        } else if (f0 + f1 < o0 + o1) {
-            ring(finishDensity, z, h, o0, o1, f0, f1);
-        }
+        return gap0 * gap1 < 0 && Math.abs(gap0) > 1e-11 && Math.abs(gap1) > 1e-11 ? gap0 / (gap0 - gap1) : 1;
     }
 
     private void ring(double density, double z, double h, double outer0, double outer1, double inner0, double inner1) {

@@ -127,8 +127,8 @@ public record MaterialRemoval(
         Polyline widest = round ? outside : tip.outsideOver(insertion, Polyline.Diameter.GREATEST);
         Polyline widestBare = round ? bare : tip.bare(widest);
         Polyline finished = widestBare.min(room);
-        TipStock stock = TipStock.of(tip.outside(), tip.finish(), tip.trimmed(), insertion, finished);
         Polyline worked = round ? finished : bare.min(finished);
+        TipStock stock = new TipStock(outside.around(bare), bare.around(worked));
         Optional<SectionLeft> left = tip.wall()
                 .known()
                 .map(wall -> SectionLeft.of(outside.plus(wall.thickness(), tip.trimmed(), -2), bare, worked, length));

@@ -41,6 +41,9 @@ public record LengthSolve(Build build, SwingWeightScale scale, SwingWeight wante
     /** Nearer than this a reading is the wanted one: a few nanometres of the heaviest club. */
     private static final double HIT = 1e-6;
 
+    /** What a sum in doubles may be off, in points: a nanometre is hundreds of it, and none more is cut for it. */
+    private static final double ROUNDING = 1e-9;
+
     /**
      * Checks the values.
      *
@@ -82,13 +85,13 @@ public record LengthSolve(Build build, SwingWeightScale scale, SwingWeight wante
     /**
      * The cut length that comes nearest.
      *
-     * @return the least at which the club reads no less than wanted; the longest if it never does
+     * @return the least at which the club reads no less than wanted, to a billionth of a point; the longest if it never does
      */
     public Length cutLength() {
         return Length.ofNanometres(GridSearch.least(
                         shortest.nanometres(),
                         longest.nanometres(),
-                        cut -> reads(Length.ofNanometres(cut)).over(wanted) >= 0)
+                        cut -> reads(Length.ofNanometres(cut)).over(wanted) >= -ROUNDING)
                 .orElse(longest.nanometres()));
     }
 

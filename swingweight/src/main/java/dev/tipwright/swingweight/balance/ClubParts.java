@@ -4,7 +4,7 @@ import dev.tipwright.core.club.Build;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.shape.Rod;
 import dev.tipwright.core.internal.shape.TipStock;
-import dev.tipwright.core.part.Attachment;
+import dev.tipwright.core.part.Attachments;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
@@ -13,7 +13,6 @@ import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
-import java.util.List;
 
 /** The parts of a seated build with their places on the club, handed one after the other to whoever adds them up. */
 final class ClubParts {
@@ -58,10 +57,9 @@ final class ClubParts {
         shaft();
         head();
         removed();
-        List<Attachment> attached = build.work().attached();
+        Attachments attached = Attachments.of(build.work().attached());
         for (int i = 0; i < attached.size(); i++) {
-            Attachment one = attached.get(i);
-            at(one.label(), one.mass(), fromTop(one.place()));
+            at(attached.label(i), attached.mass(i), fromTop(attached.place(i)));
         }
     }
 
@@ -73,22 +71,24 @@ final class ClubParts {
     private void shaft() {
         Shaft shaft = build.parts().shaft();
         Length to = shaft.length().minus(build.work().buttTrim());
-        Rod rod = Rod.of(shaft, build.work().tipTrim(), to);
-        upFromTip("shaft", Mass.ofGrams(rod.mass()), rod.first(), rod.second());
+        upFromTip("shaft", Rod.of(shaft, build.work().tipTrim(), to), 1);
     }
 
     private void removed() {
-        TipStock off = TipStock.of(build);
-        if (!off.isNothing()) {
-            Rod rod = off.weighed(build.parts().shaft().section());
-            upFromTip("taken off the tip", Mass.ofGrams(-rod.mass()), -rod.first(), -rod.second());
+        Rod off = TipStock.weighed(build);
+        if (off.mass() != 0 || !TipStock.of(build).isNothing()) {
+            upFromTip("taken off the tip", off, -1);
         }
     }
 
     /** Mass spread up the shaft from the end of the tip at {@code t}: sums of {@code (t - z)} and {@code (t - z)^2}. */
-    private void upFromTip(String label, Mass mass, double aboutTip, double inertiaAboutTip) {
-        double m = mass.grams();
-        taker.take(label, mass, m * tip - aboutTip, m * tip * tip - 2 * tip * aboutTip + inertiaAboutTip);
+    private void upFromTip(String label, Rod rod, int sign) {
+        Mass mass = rod.weight();
+        taker.take(
+                label,
+                sign < 0 ? mass.negated() : mass,
+                sign * (rod.mass() * tip - rod.first()),
+                sign * (tip * (rod.mass() * tip - 2 * rod.first()) + rod.second()));
     }
 
     private void head() {

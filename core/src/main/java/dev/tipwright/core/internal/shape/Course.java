@@ -2,7 +2,6 @@ package dev.tipwright.core.internal.shape;
 
 import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.profile.ThicknessProfile;
-import dev.tipwright.core.quantity.Length;
 import java.util.List;
 
 /**
@@ -11,43 +10,18 @@ import java.util.List;
  */
 abstract class Course {
 
-    /** In a millimetre. */
-    private static final double NANOMETRES = 1e6;
-
-    /** As little is nothing: readings are whole nanometres, and doubles keep a sixteenth digit of what they are added to. */
-    static final double NOISE = 1e-5;
-
-    private int knots;
-    private double from;
-    private double valueFrom;
+    private int next;
     private double to = Double.NEGATIVE_INFINITY;
     private double valueTo;
 
-    /** A course that has a value before its first knot. */
-    private Course(double before) {
-        valueTo = before;
-    }
-
     /** The mean diameter through stations, places counted from one of them on. */
-    static Course of(Stations stations, Length from) {
-        return new OfStations(stations, from.nanometres());
+    static Course of(Stations stations, long from) {
+        return new OfStations(stations, from);
     }
 
     /** A thickness, the same before its first knot and beyond its last as there; places counted from one of them on. */
-    static Course of(ThicknessProfile thickness, Length from) {
-        return new OfThickness(thickness.knots(), from.nanometres());
-    }
-
-    /** A diameter in millimetres, places counted from its own 0. */
-    static Course of(Polyline line) {
-        return new OfLine(line);
-    }
-
-    /** A place in millimetres; a whole number of nanometres to the last bit where it is meant to be one, so that knots meet. */
-    static double nanometres(double millimetres) {
-        double place = millimetres * NANOMETRES;
-        double whole = Math.rint(place);
-        return Math.abs(place - whole) < NOISE ? whole : place;
+    static Course of(ThicknessProfile thickness, long from) {
+        return new OfThickness(thickness.knots(), from);
     }
 
     /** The place of a knot. */
@@ -56,15 +30,28 @@ abstract class Course {
     /** The value there. */
     abstract double value(int knot);
 
-    /** Goes up until the span ends beyond a place. */
-    final void goBeyond(double place) {
+    /** The value at the end of the tip. */
+    final double start() {
+        double value = goUp(0, value(0));
+        return next < 2 ? value : between(place(next - 2), value, to, valueTo, 0);
+    }
+
+    /**
+     * Goes up until the span ends beyond a place.
+     *
+     * @param place where to
+     * @param value what it is there, coming from below
+     * @return what it is there, going on from there: another only where there is a step
+     */
+    final double goUp(double place, double value) {
+        double here = value;
         while (to <= place) {
-            from = to;
-            valueFrom = valueTo;
-            to = place(knots);
-            valueTo = value(knots);
-            knots++;
+            here = next == 0 ? here : valueTo;
+            to = place(next);
+            valueTo = value(next);
+            next++;
         }
+        return here;
     }
 
     /** Where the span ends. */
@@ -72,15 +59,14 @@ abstract class Course {
         return to;
     }
 
-    /** The value at a place in the span, or at one of its ends. */
-    final double at(double place) {
-        if (place == to) {
-            return valueTo;
-        }
-        if (place == from || valueTo == valueFrom) {
-            return valueFrom;
-        }
-        return valueFrom + (place - from) / (to - from) * (valueTo - valueFrom);
+    /** The value further up in the span, from that at a place in it. */
+    final double further(double place, double value, double further) {
+        return between(place, value, to, valueTo, further);
+    }
+
+    /** A value on the straight line from one place and value to another, exactly the other there. */
+    private static double between(double from, double value, double to, double valueTo, double place) {
+        return place == to || value == valueTo ? valueTo : value + (place - from) / (to - from) * (valueTo - value);
     }
 
     private static final class OfStations extends Course {
@@ -89,14 +75,13 @@ abstract class Course {
         private final long start;
 
         OfStations(Stations stations, long start) {
-            super(Double.NaN);
             this.stations = stations;
             this.start = start;
         }
 
         @Override
         double place(int knot) {
-            return stations.atNanometres(knot) - start;
+            return (double) (stations.atNanometres(knot) - start);
         }
 
         @Override
@@ -111,7 +96,6 @@ abstract class Course {
         private final long start;
 
         OfThickness(List<ThicknessProfile.Knot> knots, long start) {
-            super((double) knots.get(0).thickness().nanometres());
             this.knots = knots;
             this.start = start;
         }
@@ -120,32 +104,13 @@ abstract class Course {
         double place(int knot) {
             return knot == knots.size()
                     ? Double.POSITIVE_INFINITY
-                    : knots.get(knot).at().nanometres() - start;
+                    : (double) (knots.get(knot).at().nanometres() - start);
         }
 
         @Override
         double value(int knot) {
-            return knots.get(Math.min(knot, knots.size() - 1)).thickness().nanometres();
-        }
-    }
-
-    private static final class OfLine extends Course {
-
-        private final Polyline line;
-
-        OfLine(Polyline line) {
-            super(Double.NaN);
-            this.line = line;
-        }
-
-        @Override
-        double place(int knot) {
-            return nanometres(line.at(knot));
-        }
-
-        @Override
-        double value(int knot) {
-            return line.value(knot) * NANOMETRES;
+            return (double)
+                    knots.get(Math.min(knot, knots.size() - 1)).thickness().nanometres();
         }
     }
 }

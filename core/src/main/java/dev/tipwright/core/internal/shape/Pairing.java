@@ -116,10 +116,6 @@ final class Pairing {
 
     /** The solid between the two as diameters. */
     Solid between() {
-        Rings rings = new Rings(1);
-        for (int i = 1; i < size; i++) {
-            rings.add(at[i - 1], at[i] - at[i - 1], one[i - 1], one[i], two[i - 1], two[i]);
-        }
-        return rings.solid();
+        return Rings.between(at, one, two, size);
     }
 }

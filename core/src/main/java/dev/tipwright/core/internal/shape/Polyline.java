@@ -556,7 +556,7 @@ public final class Polyline {
      * @return volume and moments about the place 0
      */
     public Solid around(Polyline inner) {
-        return new Pairing(this, inner).between();
+        return at == inner.at ? Rings.between(at, value, inner.value, at.length) : new Pairing(this, inner).between();
     }
 
     /**

@@ -1,11 +1,12 @@
 package dev.tipwright.core.internal.shape;
 
+import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftMass;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A piece of a shaft as mass along a line, in doubles: its mass and the first and second moment of it about its own tip end. Line
@@ -28,10 +29,9 @@ public record Rod(double mass, double first, double second) {
      * @return mass and moments
      */
     public static Rod of(Shaft shaft, Length from, Length to) {
-        Optional<LineDensityProfile> known = shaft.mass().along().known();
-        double start = from.millimetres();
-        double end = to.millimetres();
-        return known.isPresent() ? alongKnots(known.get().knots(), start, end) : straight(shaft, start, end);
+        return shaft.mass().along() instanceof Reading.Unknown<LineDensityProfile>
+                ? straight(shaft, from.millimetres(), to.millimetres())
+                : alongKnots(shaft.mass().along().known().orElseThrow().knots(), from.millimetres(), to.millimetres());
     }
 
     /** The straight line density that has the shaft's mass and balance point. */
@@ -43,6 +43,20 @@ public record Rod(double mass, double first, double second) {
                 / (length * length * length)
                 * (2 * mass.balance().millimetres() - length);
         return NOTHING.plus(atTip(shaft) + slope * from, slope, to - from, 0);
+    }
+
+    /**
+     * What it weighs.
+     *
+     * @return its mass, rounded to the picogram
+     * @throws ArithmeticException if it is out of range
+     */
+    public Mass weight() {
+        double picograms = Math.rint(mass * 1e12);
+        if (!(Math.abs(picograms) < Long.MAX_VALUE)) {
+            throw new ArithmeticException("mass is out of range, was " + mass + " g");
+        }
+        return Mass.ofPicograms((long) picograms);
     }
 
     /**

@@ -3,11 +3,21 @@ package dev.tipwright.core.internal.shape;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.tipwright.core.Bench;
+import dev.tipwright.core.club.Build;
+import dev.tipwright.core.club.TipWork;
+import dev.tipwright.core.club.Work;
+import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.part.Finish;
+import dev.tipwright.core.part.Shaft;
+import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.profile.DiameterProfile;
 import dev.tipwright.core.profile.Station;
+import dev.tipwright.core.profile.Stations;
 import dev.tipwright.core.profile.ThicknessProfile;
+import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Mass;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -21,10 +31,21 @@ class TipStockTest {
         return Length.ofMillimetres(millimetres);
     }
 
-    private static final Polyline UNWORKED = Polyline.constant(20, 0, 0);
-
     private static TipStock worked(double[] at, double[] diameter) {
-        return TipStock.of(TEN, HALF, Length.ZERO, Length.ZERO, Polyline.of(at, diameter));
+        return TipStock.of(club(TEN, HALF, 0, 0, Stations.ofMillimetres(at, diameter, diameter)));
+    }
+
+    private static TipStock stripped(DiameterProfile outside, Finish finish, double trimmed, double stripped) {
+        return TipStock.of(club(outside, finish, trimmed, stripped, List.of()));
+    }
+
+    private static Build club(
+            DiameterProfile outside, Finish finish, double trimmed, double stripped, List<Station> finished) {
+        Build club = Bench.club("6");
+        Shaft shaft = club.parts().shaft();
+        ShaftSection section = shaft.section().withOutside(outside).withFinish(Reading.measured(finish));
+        return Bench.withShaft(club, shaft.withSection(section))
+                .withWork(Work.NONE.withTipTrim(mm(trimmed)).withTip(new TipWork(mm(stripped), finished)));
     }
 
     private static double[] of(double... values) {
@@ -59,7 +80,7 @@ class TipStockTest {
     /** Finish stripped up to 7 mm, nothing worked: a tube of 10 and 9, 7 mm long. */
     @Test
     void finishAlone() {
-        TipStock stock = TipStock.of(TEN, HALF, Length.ZERO, mm(7), UNWORKED);
+        TipStock stock = stripped(TEN, HALF, 0, 7);
         assertThat(stock.finish().volume()).isCloseTo(Math.PI / 4 * 19 * 7, within(1e-12 * 105));
         assertThat(stock.structure().volume()).isZero();
         assertThat(stock.isNothing()).isFalse();
@@ -79,7 +100,7 @@ class TipStockTest {
     void finishOfManyThicknessesCountsFromTheRawTip() {
         Finish finish = Finish.NONE.withThickness(new ThicknessProfile(
                 List.of(new ThicknessProfile.Knot(mm(30), mm(.2)), new ThicknessProfile.Knot(mm(40), mm(.6)))));
-        TipStock stock = TipStock.of(TEN.trimmedFromStart(mm(32)), finish, mm(32), mm(10), UNWORKED);
+        TipStock stock = stripped(TEN, finish, 32, 10);
         double cone = 8 * (100 - (9.44 * 9.44 + 9.44 * 8.8 + 8.8 * 8.8) / 3);
         double beyond = 2 * (100 - 8.8 * 8.8);
         assertThat(stock.finish().volume()).isCloseTo(Math.PI / 4 * (cone + beyond), within(1e-12 * 160));
@@ -90,7 +111,29 @@ class TipStockTest {
     void outOfRoundCountsByItsMean() {
         DiameterProfile oval = DiameterProfile.of(
                 new Station(Length.ZERO, mm(9.8), mm(10.2)), new Station(mm(100), mm(9.8), mm(10.2)));
-        TipStock stock = TipStock.of(oval, HALF, Length.ZERO, mm(7), UNWORKED);
+        TipStock stock = stripped(oval, HALF, 0, 7);
         assertThat(stock.finish().volume()).isCloseTo(Math.PI / 4 * 19 * 7, within(1e-12 * 105));
+    }
+
+    /** What it weighs is volume times density, part by part: 17 pi / 4 times 5 of structure at 1.6, 19 pi / 4 times 5 of finish at 1.2. */
+    @Test
+    void weighsItsPartsByTheirDensities() {
+        Finish dense = HALF.withDensity(Reading.measured(Density.ofGramsPerCubicCentimetre(1.2)));
+        double[] at = of(0, 5, 5, 10);
+        double[] diameter = of(8, 8, 10, 10);
+        Rod off = TipStock.weighed(club(TEN, dense, 0, 0, Stations.ofMillimetres(at, diameter, diameter)));
+        double perMillimetre = Math.PI / 4 * (17 * 1.6e-3 + 19 * 1.2e-3);
+        assertThat(off.mass()).isCloseTo(5 * perMillimetre, within(1e-12));
+        assertThat(off.first()).isCloseTo(12.5 * perMillimetre, within(1e-12));
+        assertThat(off.second()).isCloseTo(125 / 3.0 * perMillimetre, within(1e-11));
+        assertThat(off.weight()).isEqualTo(Mass.ofGrams(5 * perMillimetre));
+    }
+
+    /** A density that is not known counts as nothing. */
+    @Test
+    void unknownDensityWeighsNothing() {
+        Build club = club(TEN, HALF, 0, 7, List.of());
+        assertThat(TipStock.weighed(club).mass()).isZero();
+        assertThat(TipStock.of(club).isNothing()).isFalse();
     }
 }
