@@ -336,15 +336,6 @@ public final class Polyline {
         return value[end - 1] + part * (value[end] - value[end - 1]);
     }
 
-    /** The first knot beyond a place short of the last one, looked for from a knot on. */
-    int knotBeyond(double place, int knot) {
-        int next = knot;
-        while (at[next] <= place) {
-            next++;
-        }
-        return next;
-    }
-
     private int firstBeyond(double place) {
         int low = 1;
         int high = at.length;
