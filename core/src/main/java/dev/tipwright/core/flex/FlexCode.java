@@ -26,12 +26,20 @@ public enum FlexCode implements FindingCode {
                     + " so its shape is not right, or one timing is not"),
     /** Off the line through the set. */
     OFF_LINE(
-            "{f} is {d} off the line through the set, {l} at this length; a tip trim of {T}, the rest off the butt, would bring it"
-                    + " there"),
+            "{f} is {d} {way} than the line through the set, {l} at this length; a tip trim of {T} in place of {N}, the rest off the"
+                    + " butt, would bring it there"),
     /** Off the line, and no trim helps. */
     OFF_LINE_FOR_GOOD(
-            "{f} is {d} off the line through the set, {l} at this length, and no tip trim of this shaft brings it there: take"
-                    + " another shaft");
+            "{f} is {d} {way} than the line through the set, {l} at this length, and no tip trim of this shaft brings it there: take"
+                    + " another shaft"),
+    /** On the line, but only within the uncertainty. */
+    MARGINAL(
+            "{f} is {d} {way} than the line through the set, which is within {within}, but known only to {U}: on the line only within"
+                    + " its uncertainty"),
+    /** Off the line by less than the uncertainty. */
+    OFF_BY_LITTLE(
+            "{f} is {d} {way} than the line through the set, which is over {within}, but known only to {U}: it may be on the line, so"
+                    + " time the shaft again before its trim is moved");
 
     private final String template;
 

@@ -67,14 +67,23 @@ public record FlexReview(Frequency tolerance) implements SetReview {
     }
 
     private static Finding offLine(ClubFrequency club, Frequency off) {
-        Frequency now = club.frequency();
-        Frequency wanted = now.minus(off);
-        Term f = Term.of("f", "frequency", now);
-        Term d = Term.of("d", "off the line", off);
+        Frequency wanted = club.frequency().minus(off);
+        Term f = Term.of("f", "frequency", club.frequency());
         Term l = Term.of("l", "line at this length", wanted);
         Optional<Length> trim = club.tipTrimFor(wanted);
-        return trim.isPresent()
-                ? Finding.caution(FlexCode.OFF_LINE, f, d, l, Term.of("T", "tip trim", trim.get()))
-                : Finding.caution(FlexCode.OFF_LINE_FOR_GOOD, f, d, l);
+        if (trim.isEmpty()) {
+            return Finding.caution(FlexCode.OFF_LINE_FOR_GOOD, f, distance(off), way(off), l);
+        }
+        Term instead = Term.of("T", "tip trim", trim.get());
+        Term planned = Term.of("N", "tip trim as planned", club.build().work().tipTrim());
+        return Finding.caution(FlexCode.OFF_LINE, f, distance(off), way(off), l, instead, planned);
+    }
+
+    static Term distance(Frequency off) {
+        return Term.of("d", "off the line", Frequency.ofPerMinute(Math.abs(off.perMinute())));
+    }
+
+    static Term way(Frequency off) {
+        return Term.of("way", "which way", off.perMinute() < 0 ? "slower" : "faster");
     }
 }

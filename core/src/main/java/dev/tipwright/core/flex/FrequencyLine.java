@@ -131,6 +131,16 @@ public record FrequencyLine(List<Point> points) {
         throw new IllegalArgumentException("club must be one of the points, was \"" + club + "\"");
     }
 
+    /** The line through the same clubs at the same lengths, with other frequencies a minute. */
+    FrequencyLine through(double[] perMinute) {
+        List<Point> other = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            Point point = points.get(i);
+            other.add(new Point(point.club(), point.length(), Frequency.ofPerMinute(perMinute[i])));
+        }
+        return new FrequencyLine(other);
+    }
+
     /**
      * How the line came about.
      *

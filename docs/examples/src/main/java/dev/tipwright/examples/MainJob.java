@@ -2,6 +2,7 @@ package dev.tipwright.examples;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
+import dev.tipwright.core.flex.FlexDoubt;
 import dev.tipwright.core.flex.FlexReview;
 import dev.tipwright.core.flex.FlexStep;
 import dev.tipwright.core.grip.GripStep;
@@ -176,12 +177,14 @@ public final class MainJob {
     private static List<SetReview> reviews(Job job) {
         List<SetReview> reviews = new ArrayList<>(List.of(new StockReview(), new ShaftReview()));
         job.extras().timing().ifPresent(timing -> reviews.add(new FlexReview(timing.within())));
-        job.bench()
-                .ifPresent(bench -> reviews.addAll(List.of(
-                        new LengthDoubt(bench),
-                        new FitDoubt(bench, job.fit()),
-                        new SwingWeightDoubt(bench),
-                        new RulesDoubt(bench))));
+        job.bench().ifPresent(bench -> {
+            reviews.addAll(List.of(
+                    new LengthDoubt(bench),
+                    new FitDoubt(bench, job.fit()),
+                    new SwingWeightDoubt(bench),
+                    new RulesDoubt(bench)));
+            job.extras().timing().ifPresent(timing -> reviews.add(new FlexDoubt(bench, timing.within())));
+        });
         return reviews;
     }
 }

@@ -19,6 +19,7 @@ import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.flex.ClubFrequency;
+import dev.tipwright.core.flex.FlexDoubt;
 import dev.tipwright.core.flex.FlexReview;
 import dev.tipwright.core.flex.FlexStep;
 import dev.tipwright.core.flex.FrequencyLine;
@@ -719,6 +720,7 @@ public final class Samples {
         put(ShapeCheck.class, club.bend().checks(get(Shaft.class)).get(0));
         put(FlexStep.class, FlexStep.clamping(in("5"), Frequency.ofPerMinute(3)));
         put(FlexReview.class, new FlexReview(Frequency.ofPerMinute(2)));
+        put(FlexDoubt.class, new FlexDoubt(bench(), Frequency.ofPerMinute(2)));
         FrequencyLine.Point six = new FrequencyLine.Point("6", in("37 1/2"), Frequency.ofPerMinute(306));
         FrequencyLine.Point seven = new FrequencyLine.Point("7", in("37"), Frequency.ofPerMinute(310));
         put(FrequencyLine.Point.class, six);

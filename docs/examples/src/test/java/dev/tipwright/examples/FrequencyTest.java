@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.FindingCode;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.flex.ClubFrequency;
 import dev.tipwright.core.flex.FlexCode;
+import dev.tipwright.core.flex.FlexDoubt;
 import dev.tipwright.core.flex.FlexReview;
 import dev.tipwright.core.flex.FrequencyLine;
 import dev.tipwright.core.flex.ShapeCheck;
@@ -16,9 +18,11 @@ import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadMass;
 import dev.tipwright.core.plan.BenchStage;
+import dev.tipwright.core.plan.ClubFinding;
 import dev.tipwright.core.plan.ClubPlan;
 import dev.tipwright.core.plan.JobPlan;
 import dev.tipwright.core.plan.Operation;
+import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Inertia;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.uncertainty.Budget;
@@ -60,6 +64,7 @@ class FrequencyTest {
         double found = switch (expected.quantity()) {
             case "frequency without grip" -> club.frequency().perMinute();
             case "off the line" -> LINE.off(expected.club()).perMinute();
+            case "twice the uncertainty off the line" -> doubt(expected.club());
             case "line at this length" ->
                 club.frequency().minus(LINE.off(expected.club())).perMinute();
             case "tip trim to the line" ->
@@ -67,10 +72,12 @@ class FrequencyTest {
             case "raw shaft with 8 in clamped" -> again(club).predicted().perMinute();
             default -> throw new AssertionError(expected);
         };
-        // The elements are good to 1e-8 of a frequency, so that a value may lie that near to a tie.
+        // The elements are good to 1e-8 of a frequency, so that a value may lie that near to a tie. Uncertainties were
+        // given to 1e-4.
+        double give = expected.quantity().startsWith("twice") ? 2e-4 : 5e-6;
         assertThat(Math.abs(found - Double.parseDouble(expected.value())))
                 .as(expected.toString())
-                .isLessThanOrEqualTo(0.5 * Math.pow(10, -expected.decimals()) + 5e-6);
+                .isLessThanOrEqualTo(0.5 * Math.pow(10, -expected.decimals()) + give);
     }
 
     @ParameterizedTest
@@ -105,6 +112,22 @@ class FrequencyTest {
                 .flatExtracting(ClubPlan::findings)
                 .extracting(Finding::code)
                 .doesNotContain(FlexCode.SHAPE_OFF, FlexCode.NOT_TIMED, FlexCode.STIFFNESS_UNKNOWN);
+    }
+
+    /** What is allowed is 2 a minute: by the table the 7 is over it by less than it is unsure, the 6 and the 8 are under it by less. */
+    @Test
+    void theTimingsDoNotTellOfThreeClubs() {
+        assertThat(codes("7")).contains(FlexCode.OFF_BY_LITTLE).doesNotContain(FlexCode.MARGINAL);
+        for (String club : List.of("6", "8")) {
+            assertThat(codes(club)).contains(FlexCode.MARGINAL).doesNotContain(FlexCode.OFF_BY_LITTLE);
+        }
+        for (String club : List.of("9", "pitching", "gap")) {
+            assertThat(codes(club)).doesNotContain(FlexCode.MARGINAL, FlexCode.OFF_BY_LITTLE);
+        }
+    }
+
+    private static List<FindingCode> codes(String club) {
+        return PLAN.club(club).findings().stream().map(Finding::code).toList();
     }
 
     /** The tip trim that is advised, the rest off the butt, planned by the chart: the club is then on the old line. */
@@ -190,6 +213,18 @@ class FrequencyTest {
                 .filter(finding -> finding.code() == FlexCode.OFF_LINE)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** The expanded uncertainty of the distance, which a finding gives where what is allowed is that distance. */
+    private static double doubt(String club) {
+        Frequency allowed = Frequency.ofPerMinute(Math.abs(LINE.off(club).perMinute()));
+        Finding finding = new FlexDoubt(JOB.bench().orElseThrow(), allowed)
+                .review(PLAN.clubs()).stream()
+                        .filter(found -> found.label().equals(club))
+                        .map(ClubFinding::finding)
+                        .findFirst()
+                        .orElseThrow();
+        return ((Term.OfFrequency) finding.term("U")).value().perMinute();
     }
 
     private static ClubFrequency club(JobPlan plan, String label) {

@@ -116,6 +116,8 @@ final class Worked {
         length("kerf", inches(parts.get("job kerf")), Way.NEAREST);
         if (parts.containsKey("job clamp")) {
             length("clamp", inches(parts.get("job clamp")), Way.NEAREST);
+            double within = Double.parseDouble(parts.get("job frequency within").replace(" /min", ""));
+            put("frequency within", "/min", within, 0, Way.NEAREST);
         }
         length("chart", inches(parts.get("chart tip trim")), Way.NEAREST);
         length("chart's height", inches(parts.get("chart bore bottom to ground")), Way.NEAREST);
@@ -165,6 +167,15 @@ final class Worked {
     }
 
     private void sums() throws IOException {
+        named("off the line")
+                .toList()
+                .forEach(off -> values.add(new Value(
+                        "distance from the line",
+                        off.unit(),
+                        Math.abs(off.value()),
+                        off.give(),
+                        off.way(),
+                        off.decimals())));
         double i = get("insertion");
         double trim = get("tip trim");
         double cut = get("cut length");
