@@ -159,7 +159,7 @@ public final class Length implements Comparable<Length> {
     }
 
     /**
-     * This length in millimetres, divided once when the value was made.
+     * This length in millimetres.
      *
      * @return millimetres, correctly rounded
      */

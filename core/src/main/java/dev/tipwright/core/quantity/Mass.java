@@ -113,7 +113,7 @@ public final class Mass implements Comparable<Mass> {
     }
 
     /**
-     * This mass in grams, divided once when the value was made.
+     * This mass in grams.
      *
      * @return grams, correctly rounded
      */

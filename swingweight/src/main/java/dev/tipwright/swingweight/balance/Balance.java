@@ -54,7 +54,7 @@ public record Balance(List<BalancePart> parts) {
 
     /**
      * The moment of a seated build about a fulcrum: what {@code of(build).momentAbout(fulcrum)} gives, to the bit, without a list of
-     * the parts. For searches and trials that need nothing else, it takes about two thirds of the time.
+     * the parts. For searches and trials that need nothing else, it takes less than half the time.
      *
      * @param build parts and work
      * @param fulcrum distance of the fulcrum from the top of the grip ({@code F})
