@@ -103,7 +103,7 @@ public record ShaftCut(Shaft shaft, Length from, Length to) {
      * @return its mass, rounded to the picogram
      */
     public Mass mass() {
-        return Mass.ofGrams(rod().mass());
+        return rod().weight();
     }
 
     /**

@@ -7,7 +7,7 @@ import dev.tipwright.core.profile.ThicknessProfile;
  * Walks a tip up from its end and adds up what comes off. Each step ends at the next knot of the outside, the finish or the finished
  * shape, or before it where the finished shape crosses the outside or the bare tip: over a step all three are straight and in one order.
  *
- * <p>In nanometres, so that the whole ones of a reading are taken where they are and as they are. Nothing is made on the way but the sum.
+ * <p>In nanometres, so that the whole ones of a reading are taken where they are and as they are.
  */
 final class TipWalk {
 
@@ -23,10 +23,10 @@ final class TipWalk {
      * Walks up a tip.
      *
      * @param tip the tip as it was, over the finish
-     * @param from where its end is on that
+     * @param from where its end is on that, nm
      * @param coat thickness of the finish
-     * @param trimmed where its end is on the raw shaft, from which the finish counts
-     * @param stripped how far up the finish comes off
+     * @param trimmed where its end is on the raw shaft, from which the finish counts, nm
+     * @param stripped how far up the finish comes off, nm
      * @param shape the tip as it becomes, from its end on; none if it is not worked down
      * @param finishWeight what a unit of volume of the finish counts
      * @param structureWeight what one of the structure counts
