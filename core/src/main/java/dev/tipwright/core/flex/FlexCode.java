@@ -34,12 +34,12 @@ public enum FlexCode implements FindingCode {
                     + " another shaft"),
     /** On the line, but only within the uncertainty. */
     MARGINAL(
-            "{f} is {d} {way} than the line through the set, which is within {within}, but known only to {U}: on the line only within"
-                    + " its uncertainty"),
+            "{f} is {d} {way} than the line through the set, which is within {within}, but known only to {U}, for which {most} counts most:"
+                    + " on the line only within its uncertainty"),
     /** Off the line by less than the uncertainty. */
     OFF_BY_LITTLE(
-            "{f} is {d} {way} than the line through the set, which is over {within}, but known only to {U}: it may be on the line, so"
-                    + " time the shaft again before its trim is moved");
+            "{f} is {d} {way} than the line through the set, which is over {within}, but known only to {U}, for which {most} counts most: it"
+                    + " may be on the line, so measure that again before its trim is moved");
 
     private final String template;
 

@@ -21,7 +21,7 @@ import java.util.Optional;
 /**
  * Looks at how sure it is that a club is on the line of frequency through its set, or off it: one that is nearer to what is allowed than
  * the expanded uncertainty of its distance is said to be so. The line goes through all the clubs, so the uncertainty of each is in the
- * distance of every other.
+ * distance of every other; what is most to blame is told of the club itself.
  *
  * <p>Each club counts as if it were wrong by itself. What they are wrong in together, such as a clamp that is always half a millimetre
  * deeper, falls mostly out of the distance, so the uncertainty is rather too large than too small. It goes with a {@link FlexReview}.
@@ -62,9 +62,7 @@ public final class FlexDoubt implements SetReview {
         for (ClubPlan club : clubs) {
             Optional<ClubFrequency> planned = club.find(ClubFrequency.class);
             if (planned.isPresent()) {
-                Optional<Budget> budget = planned.get().measures().stream()
-                        .findFirst()
-                        .flatMap(measure -> measure.budget(planned.get().build(), bench));
+                Optional<Budget> budget = budget(planned.get());
                 if (budget.isEmpty()) {
                     return Optional.empty();
                 }
@@ -80,6 +78,10 @@ public final class FlexDoubt implements SetReview {
         return Optional.of(Inputs.of(inputs));
     }
 
+    private Optional<Budget> budget(ClubFrequency club) {
+        return club.measures().stream().findFirst().flatMap(measure -> measure.budget(club.build(), bench));
+    }
+
     private Optional<Finding> nearTheEdge(ClubPlan club, FrequencyLine line, Inputs frequencies) {
         Frequency off = line.off(club.label());
         double expanded = Budget.of(Measurand.of(
@@ -93,12 +95,19 @@ public final class FlexDoubt implements SetReview {
         if (Math.abs(distance - tolerance.perMinute()) > expanded) {
             return Optional.empty();
         }
-        return Optional.of(Finding.note(
-                distance <= tolerance.perMinute() ? FlexCode.MARGINAL : FlexCode.OFF_BY_LITTLE,
-                Term.of("f", "frequency", club.report(ClubFrequency.class).frequency()),
-                FlexReview.distance(off),
-                FlexReview.way(off),
-                Term.of("within", "off the line as allowed", tolerance),
-                Term.of("U", "expanded uncertainty of the distance", Frequency.ofPerMinute(expanded))));
+        ClubFrequency planned = club.report(ClubFrequency.class);
+        return budget(planned)
+                .flatMap(Budget::largest)
+                .map(largest -> Finding.note(
+                        distance <= tolerance.perMinute() ? FlexCode.MARGINAL : FlexCode.OFF_BY_LITTLE,
+                        Term.of("f", "frequency", planned.frequency()),
+                        FlexReview.distance(off),
+                        FlexReview.way(off),
+                        Term.of("within", "off the line as allowed", tolerance),
+                        Term.of("U", "expanded uncertainty of the distance", Frequency.ofPerMinute(expanded)),
+                        Term.of(
+                                "most",
+                                "most of the club's own uncertainty",
+                                largest.input().name())));
     }
 }

@@ -138,11 +138,12 @@ class FlexDoubtTest {
         assertThat(faster.severity()).isEqualTo(Severity.NOTE);
         assertThat(faster.message(Units.INCH))
                 .contains("/min faster than the line through the set, which is over")
-                .endsWith("it may be on the line, so time the shaft again before its trim is moved");
+                .endsWith(
+                        "for which timed frequency counts most: it may be on the line, so measure that again before its trim is moved");
         Finding slower = found(Math.abs(LINE.off("5").perMinute()), "5").get(0);
         assertThat(slower.message(Units.METRIC))
                 .contains("/min slower than the line through the set, which is within")
-                .endsWith("on the line only within its uncertainty");
+                .endsWith("for which timed frequency counts most: on the line only within its uncertainty");
     }
 
     /** One shaft that was never timed leaves the whole line without an uncertainty; two clubs are no line. */
