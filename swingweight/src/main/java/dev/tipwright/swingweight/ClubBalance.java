@@ -32,7 +32,7 @@ import java.util.Optional;
  * @param target what it is to read
  * @param exactWeight tip weight that would hit the target exactly where the first of the stock would lie, below zero
  *     if the club is too heavy; empty without a target, or with the tip at the fulcrum
- * @param chosen the weight chosen from the stock
+ * @param chosen what was chosen from the stock, the lower of two first, each placed as it will lie; may be empty
  * @param assumptions assumed readings the numbers touched
  */
 public record ClubBalance(
@@ -41,7 +41,7 @@ public record ClubBalance(
         Balance after,
         Optional<SwingWeightTarget> target,
         Optional<Mass> exactWeight,
-        Optional<TipWeight> chosen,
+        List<TipWeight> chosen,
         List<Assumption> assumptions)
         implements StepReport {
 
@@ -54,7 +54,7 @@ public record ClubBalance(
      * @param target what it is to read
      * @param exactWeight tip weight that would hit the target exactly where the first of the stock would lie, below
      *     zero if the club is too heavy; empty without a target, or with the tip at the fulcrum
-     * @param chosen the weight chosen from the stock
+     * @param chosen what was chosen from the stock, the lower of two first, each placed as it will lie; may be empty
      * @param assumptions assumed readings the numbers touched
      */
     public ClubBalance {
@@ -63,7 +63,8 @@ public record ClubBalance(
         Require.given("after", after);
         Require.given("target", target);
         Require.given("exactWeight", exactWeight);
-        Require.given("chosen", chosen);
+        chosen = Require.list("chosen", chosen);
+        Require.that(chosen.size() <= 2, "chosen", "must be at most two", chosen.size());
         assumptions = Require.list("assumptions", assumptions);
     }
 
@@ -243,7 +244,10 @@ public record ClubBalance(
                 List.of(
                         Term.number("P", "points above the zero of the scale", reads().points()),
                         Term.number("Pw", "points wanted", wanted.wanted().points())),
-                Source.assumption("of the stock, the weight that leaves least")));
+                Source.assumption(
+                        chosen.size() < 2
+                                ? "of the stock, the weight that leaves least"
+                                : "of the stock, the two that leave least, where one is not near enough")));
     }
 
     private static String sum(String symbol, List<Term> terms) {
@@ -257,11 +261,20 @@ public record ClubBalance(
     @Override
     public List<Operation> operations() {
         List<Operation> operations = new ArrayList<>();
-        chosen.ifPresent(weight -> operations.add(Operation.of(
-                BenchStage.DRY_BUILD,
-                WeighInstruction.FIT_TIP_WEIGHT,
-                Term.of("weight", "tip weight", weight.label()),
-                Term.of("m", "its mass", weight.mass()))));
+        for (int i = chosen.size() - 1; i >= 0; i--) {
+            TipWeight weight = chosen.get(i);
+            Term label = Term.of("weight", "tip weight", weight.label());
+            Term mass = Term.of("m", "its mass", weight.mass());
+            operations.add(
+                    i == 0
+                            ? Operation.of(BenchStage.DRY_BUILD, WeighInstruction.FIT_TIP_WEIGHT, label, mass)
+                            : Operation.of(
+                                    BenchStage.DRY_BUILD,
+                                    WeighInstruction.FIT_UPPER_WEIGHT,
+                                    label,
+                                    mass,
+                                    Term.of("z", "its centre above the end of the tip", weight.centre())));
+        }
         operations.add(Operation.of(
                 BenchStage.CHECK,
                 WeighInstruction.WEIGH,

@@ -19,6 +19,7 @@ import dev.tipwright.core.quantity.FirstMoment;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.swingweight.aim.MassForTarget;
+import dev.tipwright.swingweight.aim.StockChoice;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
 import dev.tipwright.swingweight.balance.Balance;
@@ -29,8 +30,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The step that predicts how each club will balance and brings it towards its swing weight with one tip weight from a stock, if it is
- * not near enough without. It needs the cut.
+ * The step that predicts how each club will balance and brings it towards its swing weight with a tip weight from a stock, if it is
+ * not near enough without; or with two, one on the other, if two may be and one is not near enough. It needs the cut.
  *
  * <pre>{@code
  * SwingWeightScale scale = SwingWeightScale.LETTERS_AT_14_INCHES;
@@ -46,21 +47,39 @@ public final class SwingWeightStep implements WorkStep {
 
     private final SwingWeightTargets targets;
     private final List<TipWeight> stock;
+    private final int most;
 
-    private SwingWeightStep(SwingWeightTargets targets, List<TipWeight> stock) {
+    private SwingWeightStep(SwingWeightTargets targets, List<TipWeight> stock, int most) {
         this.targets = targets;
         this.stock = stock;
+        this.most = most;
     }
 
     /**
-     * A step towards swing weights.
+     * A step towards swing weights, with one tip weight at most.
      *
      * @param targets the scale and what each club is to read on it
      * @param stock tip weights there are; may be empty
      * @return the step
      */
     public static SwingWeightStep towards(SwingWeightTargets targets, List<TipWeight> stock) {
-        return new SwingWeightStep(Require.given("targets", targets), Require.list("stock", stock));
+        return new SwingWeightStep(Require.given("targets", targets), Require.list("stock", stock), 1);
+    }
+
+    /**
+     * A step towards swing weights, with as many tip weights as may go into one tip.
+     *
+     * @param targets the scale and what each club is to read on it
+     * @param stock tip weights there are, one entry a piece, at most 1000; may be empty
+     * @param most how many may go into one tip, 1 or 2
+     * @return the step
+     */
+    public static SwingWeightStep towards(SwingWeightTargets targets, List<TipWeight> stock, int most) {
+        Require.given("targets", targets);
+        List<TipWeight> pieces = Require.list("stock", stock);
+        Require.that(pieces.size() <= 1000, "stock", "must be at most 1000 pieces", pieces.size());
+        Require.that(most == 1 || most == 2, "most", "must be 1 or 2", most);
+        return new SwingWeightStep(targets, pieces, most);
     }
 
     @Override
@@ -89,7 +108,7 @@ public final class SwingWeightStep implements WorkStep {
         Balance before = Balance.of(build);
         FirstMoment moment = before.momentAbout(targets.scale().fulcrum());
         SwingWeight reads = targets.scale().read(moment);
-        Optional<TipWeight> chosen = Optional.empty();
+        List<TipWeight> chosen = List.of();
         Optional<Mass> exact = Optional.empty();
         if (target.isEmpty()) {
             findings.add(Finding.note(SwingWeightCode.NO_TARGET, reads(reads)));
@@ -98,21 +117,19 @@ public final class SwingWeightStep implements WorkStep {
             exact = MassForTarget.at(before, targets.scale(), wanted, weightFromTop(build));
             chosen = towards(build, target.get(), moment, exact, findings);
         }
-        Build after =
-                chosen.map(weight -> build.withWork(build.work().plus(weight))).orElse(build);
+        Build after = build;
+        Balance balance = before;
+        for (TipWeight weight : chosen) {
+            after = after.withWork(after.work().plus(weight));
+            balance = balance.plus(part(build, weight));
+        }
         unsure(build, findings);
-        ClubBalance report = new ClubBalance(
-                targets.scale(),
-                before,
-                chosen.map(weight -> before.plus(part(build, weight))).orElse(before),
-                target,
-                exact,
-                chosen,
-                AssumedReadings.of(build));
+        ClubBalance report =
+                new ClubBalance(targets.scale(), before, balance, target, exact, chosen, AssumedReadings.of(build));
         return StepOutcome.of(after, findings, report);
     }
 
-    private Optional<TipWeight> towards(
+    private List<TipWeight> towards(
             Build build, SwingWeightTarget target, FirstMoment moment, Optional<Mass> exact, List<Finding> findings) {
         SwingWeight reads = targets.scale().read(moment);
         double over = reads.over(target.wanted());
@@ -123,7 +140,7 @@ public final class SwingWeightStep implements WorkStep {
                     reads(reads),
                     off,
                     Term.of("wanted", "wanted", targets.scale().designation(target.wanted()))));
-            return Optional.empty();
+            return List.of();
         }
         Length tip = weightFromTop(build);
         if (exact.isEmpty() || tip.lessThan(targets.scale().fulcrum())) {
@@ -132,31 +149,49 @@ public final class SwingWeightStep implements WorkStep {
                     off,
                     Term.of("x", "tip weight from the top", tip),
                     Term.of("F", "fulcrum", targets.scale().fulcrum())));
-            return Optional.empty();
+            return List.of();
         }
         Term mass = Term.of("m", "exact mass", exact.get().abs());
         if (over > 0) {
             findings.add(Finding.caution(SwingWeightCode.TOO_HEAVY, off, mass));
-            return Optional.empty();
+            return List.of();
         }
         if (weighted(build)) {
             findings.add(Finding.caution(SwingWeightCode.TIP_WEIGHT_IN_PLACE, off, mass));
-            return Optional.empty();
+            return List.of();
         }
-        Optional<TipWeight> nearest =
-                MassForTarget.fromStock(build, moment, targets.scale(), target.wanted(), usable(build, findings));
+        List<TipWeight> nearest = nearest(build, target, moment, usable(build, findings));
         if (nearest.isEmpty()) {
             findings.add(Finding.caution(SwingWeightCode.NOTHING_IN_STOCK, off, mass));
             return nearest;
         }
-        FirstMoment more = part(build, nearest.get()).about(targets.scale().fulcrum());
-        SwingWeight then = targets.scale().read(moment.plus(more));
-        Term chosen = Term.of("chosen", "chosen", nearest.get().mass());
+        SwingWeight then = reads(build, moment, nearest);
+        Mass together = nearest.stream().map(TipWeight::mass).reduce(Mass.ZERO, Mass::plus);
+        Term chosen = Term.of("chosen", "chosen", together);
         findings.add(
                 target.metBy(then)
                         ? Finding.note(SwingWeightCode.WEIGHT_CHOSEN, off, mass, chosen, reads(then))
                         : Finding.caution(SwingWeightCode.STOCK_NOT_ENOUGH, off, mass, chosen, reads(then)));
         return nearest;
+    }
+
+    /** One weight where one is near enough; else two, where two may be and come nearer. */
+    private List<TipWeight> nearest(Build build, SwingWeightTarget target, FirstMoment moment, List<TipWeight> usable) {
+        List<TipWeight> one = MassForTarget.fromStock(build, moment, targets.scale(), target.wanted(), usable)
+                .map(List::of)
+                .orElse(List.of());
+        return most == 1 || target.metBy(reads(build, moment, one))
+                ? one
+                : StockChoice.of(build, targets.scale(), target.wanted(), usable, most)
+                        .pieces();
+    }
+
+    private SwingWeight reads(Build build, FirstMoment moment, List<TipWeight> weights) {
+        FirstMoment sum = moment;
+        for (TipWeight weight : weights) {
+            sum = sum.plus(part(build, weight).about(targets.scale().fulcrum()));
+        }
+        return targets.scale().read(sum);
     }
 
     private static boolean weighted(Build build) {

@@ -4,6 +4,10 @@ import dev.tipwright.core.plan.Instruction;
 
 /** What is to be done to bring a club to its swing weight. */
 public enum WeighInstruction implements Instruction {
+    /** Put the upper of two tip weights in. */
+    FIT_UPPER_WEIGHT(
+            "Put tip weight {weight}, {m}, into the tip first: it stands on the next one, its centre {z} above the end of the tip.",
+            ""),
     /** Put a tip weight in. */
     FIT_TIP_WEIGHT("Put tip weight {weight}, {m}, into the tip for the dry build; weigh before any adhesive.", ""),
     /** Weigh the finished club. */

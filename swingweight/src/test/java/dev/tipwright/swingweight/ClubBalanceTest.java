@@ -103,19 +103,13 @@ class ClubBalanceTest {
     void hostileInputIsNamed() {
         Balance club = Balance.of(Clubs.plain());
         Optional<SwingWeightTarget> none = Optional.empty();
-        missing("scale", () -> new ClubBalance(null, club, club, none, Optional.empty(), Optional.empty(), List.of()));
-        missing(
-                "before",
-                () -> new ClubBalance(SCALE, null, club, none, Optional.empty(), Optional.empty(), List.of()));
-        missing("after", () -> new ClubBalance(SCALE, club, null, none, Optional.empty(), Optional.empty(), List.of()));
-        missing(
-                "target",
-                () -> new ClubBalance(SCALE, club, club, null, Optional.empty(), Optional.empty(), List.of()));
-        missing("exactWeight", () -> new ClubBalance(SCALE, club, club, none, null, Optional.empty(), List.of()));
+        missing("scale", () -> new ClubBalance(null, club, club, none, Optional.empty(), List.of(), List.of()));
+        missing("before", () -> new ClubBalance(SCALE, null, club, none, Optional.empty(), List.of(), List.of()));
+        missing("after", () -> new ClubBalance(SCALE, club, null, none, Optional.empty(), List.of(), List.of()));
+        missing("target", () -> new ClubBalance(SCALE, club, club, null, Optional.empty(), List.of(), List.of()));
+        missing("exactWeight", () -> new ClubBalance(SCALE, club, club, none, null, List.of(), List.of()));
         missing("chosen", () -> new ClubBalance(SCALE, club, club, none, Optional.empty(), null, List.of()));
-        missing(
-                "assumptions",
-                () -> new ClubBalance(SCALE, club, club, none, Optional.empty(), Optional.empty(), null));
+        missing("assumptions", () -> new ClubBalance(SCALE, club, club, none, Optional.empty(), List.of(), null));
         ClubBalance report = report(Clubs.plain());
         missing("label", () -> report.points((String) null));
         missing("part", () -> report.points((BalancePart) null));

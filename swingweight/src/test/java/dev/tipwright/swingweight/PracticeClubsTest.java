@@ -57,7 +57,7 @@ class PracticeClubsTest {
                 .reports()
                 .get(0);
         assertThat(report.exactWeight().map(Mass::grams).orElseThrow()).isCloseTo(4.21, within(.005));
-        assertThat(report.chosen()).contains(Clubs.weight(4));
+        assertThat(report.chosen()).containsExactly(Clubs.weight(4));
         assertThat(SCALE.designation(report.reads())).isEqualTo("C8.9");
         assertThat(MassForTarget.fromStock(eight, SCALE, SCALE.parse("C9"), List.of(Clubs.weight(4))))
                 .isPresent();

@@ -2,6 +2,7 @@ package dev.tipwright.swingweight;
 
 import static dev.tipwright.swingweight.Refusals.missing;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.Build;
@@ -39,6 +40,7 @@ import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
 import dev.tipwright.swingweight.balance.Balance;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -87,7 +89,7 @@ class SwingWeightStepTest {
                 Severity.NOTE,
                 "1.743 points low: exactly 3.98 g in the tip would mend it, and 4.00 g from the stock gives D6.6");
         ClubBalance report = report(outcome);
-        assertThat(report.chosen()).contains(Clubs.weight(4));
+        assertThat(report.chosen()).containsExactly(Clubs.weight(4));
         assertThat(report.exactWeight().orElseThrow().grams()).isCloseTo(1.742857143 * 2.28094, within(1e-4));
         assertThat(report.readsBefore().points()).isCloseTo(61 / 1.75, within(1e-9));
         assertThat(report.reads().points()).isCloseTo(61 / 1.75 + 1.7536, within(1e-4));
@@ -105,7 +107,79 @@ class SwingWeightStepTest {
                 Severity.CAUTION,
                 "5.143 points low: exactly 11.73 g in the tip would mend it; the nearest of the stock gives D6.6, not near"
                         + " enough");
-        assertThat(report(outcome).chosen()).contains(Clubs.weight(4));
+        assertThat(report(outcome).chosen()).containsExactly(Clubs.weight(4));
+    }
+
+    /**
+     * D7.5 wanted: 2.643 low. 4 g alone leave 0.889; with 2 g on them, whose centre is half an inch and its own quarter above the end
+     * of the tip, (4 x 21.75 + 2 x 21.25) / 28.3495 / 1.75 = 2.610 points. The other way round it were 2.590.
+     */
+    @Test
+    void twoAreStackedWhereOneIsNotNearEnough() {
+        TipWeight two = Clubs.weight(2).withLabel("two");
+        TipWeight four = Clubs.weight(4).withLabel("four");
+        StepOutcome outcome =
+                SwingWeightStep.towards(targets("D7.5"), List.of(two, four), 2).take(PLAIN);
+        only(
+                outcome,
+                SwingWeightCode.WEIGHT_CHOSEN,
+                Severity.NOTE,
+                "2.643 points low: exactly 6.03 g in the tip would mend it, and 6.00 g from the stock gives D7.5");
+        TipWeight upper = two.withCentre(Clubs.inches(0.75));
+        assertThat(report(outcome).chosen()).containsExactly(four, upper);
+        assertThat(outcome.after())
+                .isEqualTo(PLAIN.withWork(PLAIN.work().plus(four).plus(upper)));
+        assertThat(report(outcome).after()).isEqualTo(Balance.of(outcome.after()));
+        assertThat(report(outcome).reads().points())
+                .isCloseTo(61 / 1.75 + (4 * 21.75 + 2 * 21.25) / 28.349523125 / 1.75, within(1e-9));
+        assertThat(operations(outcome).stream().map(operation -> operation.text(Units.INCH)))
+                .startsWith(
+                        "Put tip weight two, 2.00 g, into the tip first: it stands on the next one, its centre 0.750 in (3/4) above the end of the tip.",
+                        "Put tip weight four, 4.00 g, into the tip for the dry build; weigh before any adhesive.");
+    }
+
+    /** 1.743 low: 3 g and 1 g on them would be 1.7435 points, nearer than the 1.7536 of 4 g; but 4 g alone are near enough. */
+    @Test
+    void oneIsTakenWhereOneIsNearEnough() {
+        StepOutcome outcome = SwingWeightStep.towards(
+                        targets("D6.6"),
+                        List.of(
+                                Clubs.weight(1).withLabel("one"),
+                                Clubs.weight(3).withLabel("three"),
+                                Clubs.weight(4).withLabel("four")),
+                        2)
+                .take(PLAIN);
+        assertThat(report(outcome).chosen()).extracting(TipWeight::label).containsExactly("four");
+    }
+
+    /** 5.143 low: 4 g and 2 g on them are 2.610 points, the most there is. */
+    @Test
+    void twoMayNotBeEnoughEither() {
+        StepOutcome outcome = SwingWeightStep.towards(
+                        targets("E0"),
+                        List.of(
+                                Clubs.weight(2).withLabel("two"),
+                                Clubs.weight(4).withLabel("four")),
+                        2)
+                .take(PLAIN);
+        only(
+                outcome,
+                SwingWeightCode.STOCK_NOT_ENOUGH,
+                Severity.CAUTION,
+                "5.143 points low: exactly 11.73 g in the tip would mend it; the nearest of the stock gives D7.5, not near"
+                        + " enough");
+        assertThat(report(outcome).chosen()).extracting(TipWeight::label).containsExactly("four", "two");
+    }
+
+    @Test
+    void noMoreThanTwo() {
+        assertThatThrownBy(() -> SwingWeightStep.towards(targets("D5"), List.of(), 3))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("most must be 1 or 2, was 3");
+        List<TipWeight> many = Collections.nCopies(1001, Clubs.weight(1));
+        assertThatThrownBy(() -> SwingWeightStep.towards(targets("D5"), many, 1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("stock must be at most 1000 pieces, was 1001");
     }
 
     /** 12 g give 5.26 points where 0.943 is missing: further off than none at all. */
@@ -206,7 +280,7 @@ class SwingWeightStepTest {
         assertThat(codes(outcome)).containsExactly(SwingWeightCode.FLANGE_PASSED_OVER, SwingWeightCode.WEIGHT_CHOSEN);
         assertThat(outcome.findings().get(0).message(Units.INCH))
                 .isEqualTo("2 of the stock were passed over: a flange under the tip would change the insertion");
-        assertThat(report(outcome).chosen()).contains(Clubs.weight(3));
+        assertThat(report(outcome).chosen()).containsExactly(Clubs.weight(3));
         assertThat(codes(take(PLAIN, "D6.6", flanged)))
                 .containsExactly(SwingWeightCode.FLANGE_PASSED_OVER, SwingWeightCode.NOTHING_IN_STOCK);
     }
@@ -221,7 +295,7 @@ class SwingWeightStepTest {
         assertThat(outcome.findings().get(0).message(Units.INCH))
                 .isEqualTo("1 of the stock were passed over: their stems do not enter a tip 0.1900 in wide inside");
         assertThat(outcome.findings().get(0).message(Units.METRIC)).contains("4.826 mm");
-        assertThat(report(outcome).chosen()).contains(just);
+        assertThat(report(outcome).chosen()).containsExactly(just);
     }
 
     /** On a tapered tip the inside is that of the trimmed end: 0.370 in raw, 0.378 at 8 in, so 0.372 at 2 in, 0.192 inside. */
@@ -234,7 +308,7 @@ class SwingWeightStepTest {
         Build trimmed = withSection(section).withWork(PLAIN.work().withTipTrim(Clubs.inches(2)));
         TipWeight just = Clubs.weight(3).withStem(Clubs.inches(0.192));
         TipWeight wide = Clubs.weight(3).withStem(Clubs.inches(0.1921));
-        assertThat(report(take(trimmed, "E9", wide, just)).chosen()).contains(just);
+        assertThat(report(take(trimmed, "E9", wide, just)).chosen()).containsExactly(just);
     }
 
     @Test
@@ -375,6 +449,8 @@ class SwingWeightStepTest {
                 take(PLAIN, "D5", four),
                 take(PLAIN, "D6.6", four, four.withFlange(Clubs.inches(0.1)), four.withStem(Clubs.inches(0.3))),
                 take(PLAIN, "E0", four),
+                SwingWeightStep.towards(targets("E0"), List.of(four, four.withLabel("another")), 2)
+                        .take(PLAIN),
                 take(PLAIN, "D6.6"),
                 take(PLAIN, "D2", four),
                 take(PLAIN.withWork(PLAIN.work().withButtTrim(Clubs.inches(23))), "D2", four),
@@ -464,9 +540,11 @@ class SwingWeightStepTest {
     }
 
     private static StepOutcome take(Build build, String wanted, TipWeight... stock) {
-        SwingWeightTarget target = new SwingWeightTarget("6", SCALE.parse(wanted), 0.5);
-        return SwingWeightStep.towards(new SwingWeightTargets(SCALE, List.of(target)), List.of(stock))
-                .take(build);
+        return SwingWeightStep.towards(targets(wanted), List.of(stock)).take(build);
+    }
+
+    private static SwingWeightTargets targets(String wanted) {
+        return new SwingWeightTargets(SCALE, List.of(new SwingWeightTarget("6", SCALE.parse(wanted), 0.5)));
     }
 
     private static Build withHeadMass(HeadMass mass) {

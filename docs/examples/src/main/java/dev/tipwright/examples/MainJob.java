@@ -162,7 +162,8 @@ public final class MainJob {
         if (job.sizesGrips()) {
             steps.add(GripStep.over(job.extras().tape().orElse(TapeLayers.NONE)));
         }
-        steps.add(SwingWeightStep.towards(job.swingWeights(), job.tipWeights()));
+        steps.add(SwingWeightStep.towards(
+                job.swingWeights(), job.tipWeights(), job.extras().weightsInOneTip()));
         job.extras().timing().ifPresent(timing -> steps.add(FlexStep.clamping(timing.clamp(), timing.within())));
         steps.add(RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO));
         return steps;

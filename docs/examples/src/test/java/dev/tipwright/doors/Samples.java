@@ -314,6 +314,7 @@ public final class Samples {
             Map.entry("most", Mass.ofGrams(300)),
             Map.entry("StockChoice.most", 1),
             Map.entry("TipWeightStep.most", 1),
+            Map.entry("SwingWeightStep.most", 1),
             Map.entry("shortest", in("1")),
             Map.entry("longest", in("36")),
             Map.entry("LieForLength.limit", Reading.measured(Angle.ofDegrees(2))),

@@ -245,7 +245,7 @@ final class Worked {
         if (plan.report(ClubBalance.class).chosen().isEmpty()) {
             return;
         }
-        String label = plan.report(ClubBalance.class).chosen().get().label();
+        String label = plan.report(ClubBalance.class).chosen().get(0).label();
         double grams = number(row("tip-weights.csv", "tip weight", label).get("mass"));
         double place = get("cap") + get("cut length") - 0.25;
         double perGram = (place - 14) / OUNCE / 1.75;

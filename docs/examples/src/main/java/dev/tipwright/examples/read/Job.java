@@ -44,12 +44,14 @@ public record Job(
      * @param orientation how every shaft is turned; empty if it does not matter
      * @param tape what widens the butt under each grip; empty if nobody counted
      * @param shareShafts whether shafts may change places between heads of one blank
+     * @param weightsInOneTip how many tip weights of the stock may go into one tip, 1 or 2
      * @param timing how finished clubs are timed; empty if they are not
      */
     public record Extras(
             Optional<OrientStep> orientation,
             Optional<TapeLayers> tape,
             boolean shareShafts,
+            int weightsInOneTip,
             Optional<Timing> timing) {}
 
     /**

@@ -75,7 +75,11 @@ public record JobFolder(Optional<Job> job, List<Problem> problems, List<Problem>
         FitTarget fit = settings.fit();
         Optional<SwingWeightScale> scale = settings.scale();
         Job.Extras extras = new Job.Extras(
-                settings.orientation(), settings.tapeLayers(), settings.sharesShafts(), settings.timing());
+                settings.orientation(),
+                settings.tapeLayers(),
+                settings.sharesShafts(),
+                settings.weightsInOneTip(),
+                settings.timing());
         PartsShelves parts = new PartsShelves(folder, problems);
         Clubs clubs = new Clubs(parts, settings.attached(), scale.orElse(SwingWeightScale.LETTERS_AT_14_INCHES));
         clubs.read(Sheet.read(folder, Table.CLUBS, problems));

@@ -27,6 +27,8 @@ final class Settings {
     private static final int LETTERS_BELOW_D = 3;
     private static final String AS_THEY_COME = "as they come";
     private static final String BY_SWING_WEIGHT = "by swing weight";
+    private static final String ONE = "one";
+    private static final String TWO = "two";
     static final List<String> KNOWN = List.of(
             "wanted clearance",
             "kerf",
@@ -45,6 +47,7 @@ final class Settings {
             "orientation mark",
             "orientation turn",
             "shafts to heads",
+            "tip weights in one tip",
             "scale fulcrum",
             "scale zero D0",
             "scale moment in a point",
@@ -172,6 +175,16 @@ final class Settings {
         return row.has("shafts to heads")
                 && row.choice("shafts to heads", List.of(AS_THEY_COME, BY_SWING_WEIGHT))
                         .equals(BY_SWING_WEIGHT);
+    }
+
+    /** How many tip weights of the stock may go into one tip; one where nothing is said. */
+    int weightsInOneTip() {
+        Row row = row();
+        return row.has("tip weights in one tip")
+                        && row.choice("tip weights in one tip", List.of(ONE, TWO))
+                                .equals(TWO)
+                ? 2
+                : 1;
     }
 
     private Optional<Ferrule> ferrule() {

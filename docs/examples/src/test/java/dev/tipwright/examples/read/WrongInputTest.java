@@ -584,7 +584,7 @@ class WrongInputTest {
                         "kerf",
                         "kurf",
                         "job.csv, kerf: found nothing, expected a length with its unit, such as 2 1/4 in",
-                        "job.csv, line 3, setting: found \"kurf\", expected wanted clearance or kerf or least insertion or least structural wall or ferrule mass or ferrule bore or ferrule length or ferrule centre above mouth or adhesive mass or adhesive centre or tape mass or tape centre from top or tape layers or tape thickness or orientation mark or orientation turn or shafts to heads or scale fulcrum or scale zero D0 or scale moment in a point or scale points in a letter or clamp or frequency within"),
+                        "job.csv, line 3, setting: found \"kurf\", expected wanted clearance or kerf or least insertion or least structural wall or ferrule mass or ferrule bore or ferrule length or ferrule centre above mouth or adhesive mass or adhesive centre or tape mass or tape centre from top or tape layers or tape thickness or orientation mark or orientation turn or shafts to heads or tip weights in one tip or scale fulcrum or scale zero D0 or scale moment in a point or scale points in a letter or clamp or frequency within"),
                 Wrong.cell(
                         CLUBS, "9", "head", "5", "clubs.csv, line 5, head: found \"5\", expected a label in heads.csv"),
                 Wrong.cell(
