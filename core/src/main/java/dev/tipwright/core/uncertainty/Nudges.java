@@ -226,8 +226,8 @@ public final class Nudges {
         }
         club.bore = club.bore.withProfile(new DiameterProfile(stations, profile.from(), bottom));
         Length seated = club.seat.insertion();
-        club.seat = club.seat.withInsertion(
-                club.seat.stop() == Stop.BORE_BOTTOM ? seated.plus(bottom.minus(before)) : seated.min(bottom));
+        boolean onBottom = club.seat.stop() == Stop.BORE_BOTTOM || club.seat.stop() == Stop.FLANGE;
+        club.seat = club.seat.withInsertion(onBottom ? seated.plus(bottom.minus(before)) : seated.min(bottom));
     }
 
     private static void rawLength(Draft club, double mm) {

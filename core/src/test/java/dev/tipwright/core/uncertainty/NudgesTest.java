@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Seat;
+import dev.tipwright.core.club.Stop;
 import dev.tipwright.core.club.TipWork;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Reading;
@@ -148,6 +149,17 @@ class NudgesTest {
         assertThat(Nudges.BORE_DEPTH.by(build, DELTA).work().seat().insertion().millimetres()
                         - build.work().seat().insertion().millimetres())
                 .isCloseTo(DELTA, within(1e-9));
+    }
+
+    /** A flange stands on the bottom of the bore, and goes down with it as a bare tip does; a mark on the shaft stays where it is. */
+    @Test
+    void aFlangeGoesWithTheBottomOfTheBore() {
+        Length lifted = build.work().seat().insertion().minus(Length.ofMillimetres(2));
+        Build flanged = build.withWork(build.work().withSeat(new Seat(lifted, Stop.FLANGE)));
+        assertThat(Nudges.BORE_DEPTH.by(flanged, DELTA).work().seat())
+                .isEqualTo(new Seat(lifted.plus(Length.ofMillimetres(DELTA)), Stop.FLANGE));
+        Build marked = build.withWork(build.work().withSeat(new Seat(lifted, Stop.MARK)));
+        assertThat(Nudges.BORE_DEPTH.by(marked, DELTA).work().seat()).isEqualTo(new Seat(lifted, Stop.MARK));
     }
 
     @Test
