@@ -12,6 +12,7 @@ import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.swingweight.aim.AimCode;
+import dev.tipwright.swingweight.aim.MassForTarget;
 import dev.tipwright.swingweight.aim.StockChoice;
 import dev.tipwright.swingweight.aim.SwingWeightTarget;
 import dev.tipwright.swingweight.aim.SwingWeightTargets;
@@ -22,7 +23,7 @@ import java.util.Optional;
 
 /**
  * Fits, cuts and weighs in one step, because a tip weight can undo the fit: a flange under the tip lifts it out of the bore. The steps for fit and
- * cut are taken; if the club is then off its target, the stock is looked through, up to two pieces without a flange stacked, or
+ * cut are taken, and before them the trim if the chart is to be corrected for the flange too; if the club is then off its target, the stock is looked through, up to two pieces without a flange stacked, or
  * one with a flange. For each flange that lifts the tip the club goes back through fit and cut once, seated on the flange, so that its
  * swing weight is that of the club as it would be built. The best is taken: of equals, to a billionth of a point, what has no
  * flange. Only the reports of the club as it is to be built are given.
@@ -47,8 +48,8 @@ public final class TipWeightStep implements WorkStep {
         this.most = most;
     }
 
-    /** A club on its way through the steps, with all that was said of it. */
-    private record Pass(Build build, List<Finding> findings, List<StepReport> reports) {
+    /** A club on its way through the steps, with all that was said of it and what was chosen for it. */
+    private record Pass(Build build, List<Finding> findings, List<StepReport> reports, Optional<StockChoice> choice) {
 
         Pass through(WorkStep step) {
             StepOutcome outcome = step.take(build);
@@ -56,13 +57,13 @@ public final class TipWeightStep implements WorkStep {
             moreFindings.addAll(outcome.findings());
             List<StepReport> moreReports = new ArrayList<>(reports);
             moreReports.addAll(outcome.reports());
-            return new Pass(outcome.after(), moreFindings, moreReports);
+            return new Pass(outcome.after(), moreFindings, moreReports, choice);
         }
 
         Pass with(StockChoice choice) {
             List<Finding> more = new ArrayList<>(findings);
             more.addAll(choice.findings());
-            return new Pass(choice.after(), more, reports);
+            return new Pass(choice.after(), more, reports, Optional.of(choice));
         }
     }
 
@@ -93,11 +94,17 @@ public final class TipWeightStep implements WorkStep {
         Pass best =
                 target.isPresent() && low(fitted.build(), target.get()) ? best(build, fitted, target.get()) : fitted;
         Pass weighed = best.through(SwingWeightStep.towards(targets, List.of()));
-        boolean chosen = !best.equals(fitted);
+        Optional<StockChoice> choice =
+                best.choice().filter(chosen -> !chosen.pieces().isEmpty());
         List<Finding> findings = weighed.findings().stream()
-                .map(finding -> chosen ? ofOwnWeight(finding, weighed.build()) : finding)
+                .map(finding -> choice.isPresent() ? ofOwnWeight(finding, weighed.build()) : finding)
                 .toList();
-        return new StepOutcome(weighed.build(), findings, weighed.reports());
+        List<StepReport> reports = weighed.reports().stream()
+                .map(report -> choice.isPresent() && report instanceof ClubBalance balance
+                        ? ofOwnWeight(balance, choice.get())
+                        : report)
+                .toList();
+        return new StepOutcome(weighed.build(), findings, reports);
     }
 
     /** Whether the club reads too little and nothing is in its tip yet. */
@@ -123,12 +130,25 @@ public final class TipWeightStep implements WorkStep {
                 : finding;
     }
 
+    private ClubBalance ofOwnWeight(ClubBalance balance, StockChoice choice) {
+        Balance before = Balance.of(choice.build());
+        Length place = MassForTarget.fromTop(choice.build(), choice.pieces().get(0));
+        return new ClubBalance(
+                balance.scale(),
+                before,
+                balance.after(),
+                balance.target(),
+                MassForTarget.at(before, balance.scale(), choice.wanted(), place),
+                choice.pieces(),
+                balance.assumptions());
+    }
+
     private static boolean seated(Build build) {
         return build.work().seat().insertion().moreThan(Length.ZERO);
     }
 
     private Pass fitted(Build build) {
-        Pass pass = new Pass(build, List.of(), List.of());
+        Pass pass = new Pass(build, List.of(), List.of(), Optional.empty());
         for (WorkStep step : fitAndCut) {
             pass = pass.through(step);
         }
@@ -139,7 +159,7 @@ public final class TipWeightStep implements WorkStep {
         List<TipWeight> plain =
                 stock.stream().filter(piece -> !lifts(fitted.build(), piece)).toList();
         StockChoice choice = StockChoice.of(fitted.build(), targets.scale(), target.wanted(), plain, most);
-        Pass best = choice.pieces().isEmpty() ? fitted : withReport(fitted.with(choice), choice);
+        Pass best = fitted.with(choice);
         for (TipWeight piece : stock) {
             if (lifts(fitted.build(), piece)) {
                 Optional<Pass> flanged = onFlange(build, fitted, target, piece);
@@ -148,13 +168,7 @@ public final class TipWeightStep implements WorkStep {
                 }
             }
         }
-        return best.equals(fitted) ? fitted.with(choice) : best;
-    }
-
-    private static Pass withReport(Pass pass, StockChoice choice) {
-        List<StepReport> reports = new ArrayList<>(pass.reports());
-        reports.add(choice);
-        return new Pass(pass.build(), pass.findings(), reports);
+        return best;
     }
 
     private double off(Pass pass, SwingWeightTarget target) {
@@ -181,7 +195,7 @@ public final class TipWeightStep implements WorkStep {
             return Optional.empty();
         }
         StockChoice choice = new StockChoice(again.build(), targets.scale(), target.wanted(), List.of(piece), 0);
-        Pass with = withReport(again.with(choice), choice);
+        Pass with = again.with(choice);
         List<Finding> findings = new ArrayList<>(with.findings());
         findings.add(Finding.note(
                 AimCode.FLANGE_REFITTED,
@@ -190,6 +204,6 @@ public final class TipWeightStep implements WorkStep {
                         "insertion without it",
                         fitted.build().work().seat().insertion()),
                 Term.of("i", "insertion", lifted.insertion())));
-        return Optional.of(new Pass(with.build(), findings, with.reports()));
+        return Optional.of(new Pass(with.build(), findings, with.reports(), with.choice()));
     }
 }

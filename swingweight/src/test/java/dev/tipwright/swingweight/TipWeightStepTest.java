@@ -79,8 +79,7 @@ class TipWeightStepTest {
         assertThat(codes(outcome)).containsExactly(AimCode.STOCK_CHOSEN, SwingWeightCode.ON_TARGET);
         assertThat(outcome.after().work().seat().stop()).isEqualTo(Stop.BORE_BOTTOM);
         assertThat(outcome.after().work().attached()).containsExactly(PLAIN);
-        assertThat(outcome.reports())
-                .hasExactlyElementsOfTypes(CutToLength.class, StockChoice.class, ClubBalance.class);
+        assertThat(outcome.reports()).hasExactlyElementsOfTypes(CutToLength.class, ClubBalance.class);
     }
 
     /** 230 - 20 + 11.771484 + 0.125 x (35.875 - 0.25 - 14) = 224.474609 oz in. */
@@ -95,9 +94,16 @@ class TipWeightStepTest {
         assertThat(PlayingLength.alongAxis(after)).isEqualTo(Clubs.inches(37.25));
         assertThat(after.work().buttTrim()).isEqualTo(Clubs.inches(.125));
         assertThat(Balance.of(after).momentAbout(SCALE.fulcrum()).ounceInches()).isCloseTo(then, within(1e-6));
+        // without the weight, in the same place: 230 - 20 + 11.771484 oz in; what is missing is 2.703125 oz in at
+        // 35.625 in
+        ClubBalance balance = (ClubBalance) outcome.reports().get(1);
+        assertThat(balance.chosen()).containsExactly(FLANGED);
+        assertThat(balance.before().momentAbout(SCALE.fulcrum()).ounceInches())
+                .isCloseTo(then - 0.125 * 21.625, within(1e-6));
+        assertThat(balance.exactWeight().orElseThrow().ounces()).isCloseTo(0.125, within(1e-6));
+        assertThat(balance.after()).isEqualTo(Balance.of(after));
         // one report each, those of the club as it is to be built
-        assertThat(outcome.reports())
-                .hasExactlyElementsOfTypes(CutToLength.class, StockChoice.class, ClubBalance.class);
+        assertThat(outcome.reports()).hasExactlyElementsOfTypes(CutToLength.class, ClubBalance.class);
         assertThat(outcome.findings().stream()
                         .filter(finding -> finding.code() == AimCode.FLANGE_REFITTED)
                         .findFirst()
@@ -160,9 +166,7 @@ class TipWeightStepTest {
                 .get(0)
                 .text(Units.INCH);
         assertThat(text)
-                .isEqualTo(
-                        "Put tip weight plain, 3.54 g, into the tip for the dry build, its centre 0.250 in (1/4) above the"
-                                + " end of the tip; weigh before any adhesive.");
+                .isEqualTo("Put tip weight plain, 3.54 g, into the tip for the dry build; weigh before any adhesive.");
     }
 
     @Test

@@ -32,6 +32,7 @@ import dev.tipwright.swingweight.ShaftReview;
 import dev.tipwright.swingweight.SwingWeightCost;
 import dev.tipwright.swingweight.SwingWeightDoubt;
 import dev.tipwright.swingweight.SwingWeightStep;
+import dev.tipwright.swingweight.TipWeightStep;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -154,6 +155,14 @@ public final class MainJob {
 
     /** Each step after those it needs. */
     private static List<WorkStep> steps(Job job) {
+        List<WorkStep> steps = new ArrayList<>(weighed(job));
+        job.extras().timing().ifPresent(timing -> steps.add(FlexStep.clamping(timing.clamp(), timing.within())));
+        steps.add(RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO));
+        return steps;
+    }
+
+    /** From the trim to the swing weight: all one step where a flange of the stock may send a club through it again. */
+    private static List<WorkStep> weighed(Job job) {
         List<WorkStep> steps = new ArrayList<>(List.of(
                 build -> trim(job, build).take(build),
                 TipFitStep.with(job.fit()),
@@ -162,10 +171,11 @@ public final class MainJob {
         if (job.sizesGrips()) {
             steps.add(GripStep.over(job.extras().tape().orElse(TapeLayers.NONE)));
         }
-        steps.add(SwingWeightStep.towards(
-                job.swingWeights(), job.tipWeights(), job.extras().weightsInOneTip()));
-        job.extras().timing().ifPresent(timing -> steps.add(FlexStep.clamping(timing.clamp(), timing.within())));
-        steps.add(RulesStep.within(ClubLimits.EQUIPMENT_RULES, Length.ZERO));
+        int most = job.extras().weightsInOneTip();
+        if (job.tipWeights().stream().anyMatch(weight -> weight.flange().moreThan(Length.ZERO))) {
+            return List.of(TipWeightStep.of(steps, job.swingWeights(), job.tipWeights(), most));
+        }
+        steps.add(SwingWeightStep.towards(job.swingWeights(), job.tipWeights(), most));
         return steps;
     }
 

@@ -3,6 +3,7 @@ package dev.tipwright.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.club.Stop;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.FindingCode;
@@ -22,11 +23,14 @@ import dev.tipwright.core.quantity.Units;
 import dev.tipwright.core.rules.RulesCode;
 import dev.tipwright.core.trim.TrimCode;
 import dev.tipwright.core.uncertainty.Budget;
+import dev.tipwright.core.uncertainty.Measure;
+import dev.tipwright.core.uncertainty.UncertainClub;
 import dev.tipwright.examples.read.Job;
 import dev.tipwright.examples.read.JobFolder;
 import dev.tipwright.fitcheck.FitCode;
 import dev.tipwright.swingweight.ClubBalance;
 import dev.tipwright.swingweight.SwingWeightCode;
+import dev.tipwright.swingweight.aim.AimCode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -127,6 +131,40 @@ class FindingsTest {
         double points = (3 * (three - 14) + three - 0.5 - 14) / 28.349523125 / 1.75;
         assertThat(balance.reads().over(balance.readsBefore())).isCloseTo(points, within(1e-9));
         assertThat(mass(only(eight, SwingWeightCode.WEIGHT_CHOSEN), "chosen")).isEqualTo(Mass.ofGrams(4));
+    }
+
+    /**
+     * The 4 g on a flange of .06 in: the 8 stands that much higher, so that it goes in 1.19 in, and its chart is corrected by .06 in more
+     * than the thirty-second of its bore. How deep it goes in is known no better than the bottom of the bore it stands on.
+     */
+    @Test
+    void aFlangeSendsTheEightThroughTrimFitAndCutAgain() throws IOException {
+        Scenario flanged = Scenario.named("practice-set")
+                .copiedTo(temp)
+                .cell("tip-weights.csv", "4", "flange thickness", ".06 in")
+                .edited(
+                        "tip-weights.csv",
+                        text -> text.lines()
+                                        .filter(line -> !line.startsWith("3") && !line.startsWith("6"))
+                                        .collect(Collectors.joining("\n"))
+                                + "\n");
+        ClubPlan eight = flanged.plan().club("8");
+        assertThat(eight.after().work().seat()).isEqualTo(new Seat(Length.parse("1.19 in"), Stop.FLANGE));
+        assertThat(eight.after().work().tipTrim()).isEqualTo(Length.parse("1.59125 in"));
+        assertThat(eight.report(ClubBalance.class).chosen())
+                .extracting(TipWeight::label)
+                .containsExactly("4");
+        assertThat(only(eight, AimCode.FLANGE_REFITTED).severity()).isEqualTo(Severity.NOTE);
+        Measure insertion =
+                Measure.length("i", "insertion", build -> build.work().seat().insertion());
+        Budget budget = UncertainClub.of(
+                        eight.after(),
+                        JobFolder.read(temp).job().orElseThrow().bench().orElseThrow())
+                .budget(insertion)
+                .orElseThrow();
+        assertThat(budget.standardUncertainty()).isCloseTo(0.01 * 25.4, within(1e-6));
+        String page = PlanText.plain(new JobPlan(List.of(eight)), Units.INCH);
+        assertThat(page.lines().filter(line -> line.contains("swing weight  "))).hasSize(2);
     }
 
     @Test
