@@ -262,18 +262,7 @@ public record ClubBalance(
     public List<Operation> operations() {
         List<Operation> operations = new ArrayList<>();
         for (int i = chosen.size() - 1; i >= 0; i--) {
-            TipWeight weight = chosen.get(i);
-            Term label = Term.of("weight", "tip weight", weight.label());
-            Term mass = Term.of("m", "its mass", weight.mass());
-            operations.add(
-                    i == 0
-                            ? Operation.of(BenchStage.DRY_BUILD, WeighInstruction.FIT_TIP_WEIGHT, label, mass)
-                            : Operation.of(
-                                    BenchStage.DRY_BUILD,
-                                    WeighInstruction.FIT_UPPER_WEIGHT,
-                                    label,
-                                    mass,
-                                    Term.of("z", "its centre above the end of the tip", weight.centre())));
+            operations.add(putIn(chosen.get(i), i > 0));
         }
         operations.add(Operation.of(
                 BenchStage.CHECK,
@@ -282,5 +271,21 @@ public record ClubBalance(
                 Term.of("total", "total mass", after.total()),
                 Term.of("x", "balance point from the top", after.balancePoint())));
         return operations;
+    }
+
+    private static Operation putIn(TipWeight weight, boolean upper) {
+        Term label = Term.of("weight", "tip weight", weight.label());
+        Term mass = Term.of("m", "its mass", weight.mass());
+        if (upper) {
+            return Operation.of(
+                    BenchStage.DRY_BUILD,
+                    WeighInstruction.FIT_UPPER_WEIGHT,
+                    label,
+                    mass,
+                    Term.of("z", "its centre above the end of the tip", weight.centre()));
+        }
+        return weight.flange().equals(Length.ZERO)
+                ? Operation.of(BenchStage.DRY_BUILD, WeighInstruction.FIT_TIP_WEIGHT, label, mass)
+                : Operation.of(BenchStage.FIT, WeighInstruction.FIT_FLANGED_WEIGHT, label, mass);
     }
 }

@@ -8,6 +8,11 @@ public enum WeighInstruction implements Instruction {
     FIT_UPPER_WEIGHT(
             "Put tip weight {weight}, {m}, into the tip first: it stands on the next one, its centre {z} above the end of the tip.",
             ""),
+    /** Put a tip weight with a flange in, before the tip is tried in the bore. */
+    FIT_FLANGED_WEIGHT(
+            "Put tip weight {weight}, {m}, into the tip before the dry fit: its flange lies under the end of the tip. No adhesive"
+                    + " before the club is weighed.",
+            ""),
     /** Put a tip weight in. */
     FIT_TIP_WEIGHT("Put tip weight {weight}, {m}, into the tip for the dry build; weigh before any adhesive.", ""),
     /** Weigh the finished club. */

@@ -19,7 +19,9 @@ import dev.tipwright.core.length.LengthPlan;
 import dev.tipwright.core.length.LengthTarget;
 import dev.tipwright.core.length.PlayingLength;
 import dev.tipwright.core.part.TipWeight;
+import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.plan.JobPlanner;
+import dev.tipwright.core.plan.Operation;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.quantity.Length;
@@ -102,6 +104,12 @@ class TipWeightStepTest {
                 .isCloseTo(then - 0.125 * 21.625, within(1e-6));
         assertThat(balance.exactWeight().orElseThrow().ounces()).isCloseTo(0.125, within(1e-6));
         assertThat(balance.after()).isEqualTo(Balance.of(after));
+        Operation first = balance.operations().get(0);
+        assertThat(first.stage()).isEqualTo(BenchStage.FIT);
+        assertThat(first.text(Units.INCH))
+                .isEqualTo(
+                        "Put tip weight flanged, 3.54 g, into the tip before the dry fit: its flange lies under the end of the"
+                                + " tip. No adhesive before the club is weighed.");
         // one report each, those of the club as it is to be built
         assertThat(outcome.reports()).hasExactlyElementsOfTypes(CutToLength.class, ClubBalance.class);
         assertThat(outcome.findings().stream()
