@@ -22,11 +22,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Fits, cuts and weighs in one step, because a tip weight can undo the fit: a flange under the tip lifts it out of the bore. The steps for fit and
- * cut are taken, and before them the trim if the chart is to be corrected for the flange too; if the club is then off its target, the stock is looked through, up to two pieces without a flange stacked, or
- * one with a flange. For each flange that lifts the tip the club goes back through fit and cut once, seated on the flange, so that its
- * swing weight is that of the club as it would be built. The best is taken: of equals, to a billionth of a point, what has no
- * flange. Only the reports of the club as it is to be built are given.
+ * Fits, cuts and weighs in one step, because a tip weight can undo the fit: a flange under the tip lifts it out of the bore. The
+ * steps for fit and cut are taken, and before them the trim if the chart is to be corrected for the flange too; if the club is then off
+ * its target, the stock is looked through. One piece that leaves the tip where it is will do if it brings the club near enough, or two
+ * of them if two may be and one is not enough; else the nearest is taken of those and of each piece whose flange lifts the tip. For
+ * each such piece the club goes back through the steps once, seated on the flange, so that its swing weight is that of the club as it
+ * would be built. Of equals, to a billionth of a point, it is what has no flange. Only the reports of the club as it is to be built
+ * are given.
  *
  * <pre>{@code
  * List<WorkStep> fitAndCut = List.of(CutToLengthStep.to(Samples.lengths(), Length.parse("1/16 in")));
@@ -158,8 +160,14 @@ public final class TipWeightStep implements WorkStep {
     private Pass best(Build build, Pass fitted, SwingWeightTarget target) {
         List<TipWeight> plain =
                 stock.stream().filter(piece -> !lifts(fitted.build(), piece)).toList();
-        StockChoice choice = StockChoice.of(fitted.build(), targets.scale(), target.wanted(), plain, most);
+        StockChoice choice = StockChoice.of(fitted.build(), targets.scale(), target.wanted(), plain, 1);
+        if (most == 2 && !target.metBy(choice.reads())) {
+            choice = StockChoice.of(fitted.build(), targets.scale(), target.wanted(), plain, 2);
+        }
         Pass best = fitted.with(choice);
+        if (target.metBy(choice.reads())) {
+            return best;
+        }
         for (TipWeight piece : stock) {
             if (lifts(fitted.build(), piece)) {
                 Optional<Pass> flanged = onFlange(build, fitted, target, piece);

@@ -130,6 +130,21 @@ class TipWeightStepTest {
         assertThat(one.findings()).anyMatch(finding -> finding.severity() == Severity.CAUTION);
     }
 
+    /** 2.7 oz in missing: 1/8 oz gives 2.72, and 0.1 oz and a flange come nearer in vain, for the plain piece is near enough. */
+    @Test
+    void whatIsNearEnoughIsNotMadeNearer() {
+        TipWeight tenth = PLAIN.withLabel("tenth").withMass(Mass.ofOunces(.1));
+        TipWeight fortieth = PLAIN.withLabel("fortieth").withMass(Mass.ofOunces(.0245));
+        assertThat(take(2.7, 0.1, 2, tenth, fortieth, PLAIN).after().work().attached())
+                .containsExactly(PLAIN);
+        assertThat(take(2.7, 0, 2, tenth, fortieth, PLAIN).after().work().attached())
+                .hasSize(2);
+        double then = 230 - 20 + (3 - 1.0 / 96) * 3.9375 + 0.125 * 21.625 - 222;
+        TipWeight near = PLAIN.withMass(Mass.ofOunces(then / 21.75 + .001));
+        assertThat(take(then, 0.1, 1, near, FLANGED).after().work().attached()).containsExactly(near);
+        assertThat(take(then, 0, 1, near, FLANGED).after().work().attached()).containsExactly(FLANGED);
+    }
+
     @Test
     void whereNothingIsToBeDoneNothingIsDone() {
         assertThat(codes(take(0.1, 0.1, 1, PLAIN))).containsExactly(SwingWeightCode.ON_TARGET);
