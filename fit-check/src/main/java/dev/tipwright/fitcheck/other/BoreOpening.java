@@ -8,17 +8,16 @@ import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.DiameterProfile;
-import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Density;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.quantity.Volume;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
  * A tight bore opened with a cutter. A cutter of diameter {@code C} cuts a little wide, by {@code o}: the bore becomes
- * {@code max(D(y), C + o)} down to its depth. Whether a head bears it is for the limit of the caller, and of its maker.
+ * {@code max(D(y), C + o)} down to its depth; where it is out of round, its least diameter and its greatest each so. Whether a head bears
+ * it is for the limit of the caller, and of its maker.
  *
  * <pre>{@code
  * Bore bore = Bore.ofTwoDiameters(
@@ -75,18 +74,27 @@ public record BoreOpening(Length cutter, Reading<Length> oversize, Bore after, L
         }
         Length wide = Require.between("oversize", oversize.orElse(Length.ZERO), Length.ZERO, Length.ofMillimetres(1));
         Length cut = cutter.plus(wide);
+        Polyline narrow = opened(bore, Polyline.Diameter.LEAST, cut);
+        Polyline widest = opened(bore, Polyline.Diameter.GREATEST, cut);
+        // On the same places, those of both, which a factor of nothing gives.
+        Polyline least = narrow.plus(widest, 0);
+        Polyline greatest = widest.plus(narrow, 0);
+        Polyline mean = least.plus(greatest.plus(least, -1), 0.5);
         Polyline before = Polyline.of(bore.profile(), Polyline.Diameter.MEAN);
-        Polyline zero = Polyline.constant(0, before.from(), before.to());
-        Polyline after = zero.plus(
-                zero.plus(before, -1).min(Polyline.constant(-cut.millimetres(), before.from(), before.to())), -1);
-        Length widest = Length.ofMillimetres(after.value(after.greatest()));
         return new BoreOpening(
                 cutter,
                 oversize,
-                new Bore(DiameterProfile.of(stations(after)), bore.end(), bore.reading()),
-                outside.minus(widest).half(),
+                new Bore(DiameterProfile.of(least.rounded(greatest)), bore.end(), bore.reading()),
+                outside.minus(Length.ofMillimetres(greatest.value(greatest.greatest())))
+                        .half(),
                 Volume.ofCubicMillimetres(
-                        Math.max(0, after.solid().volume() - before.solid().volume())));
+                        Math.max(0, mean.solid().volume() - before.solid().volume())));
+    }
+
+    /** A diameter of the bore where the cutter has been: the greater of the two. */
+    private static Polyline opened(Bore bore, Polyline.Diameter which, Length cut) {
+        Polyline before = Polyline.of(bore.profile(), which);
+        return before.max(Polyline.constant(cut.millimetres(), before.from(), before.to()));
     }
 
     /**
@@ -114,6 +122,7 @@ public record BoreOpening(Length cutter, Reading<Length> oversize, Bore after, L
         Length wide = oversize.orElse(Length.ZERO);
         Polyline before = Polyline.of(bore.profile(), Polyline.Diameter.MEAN);
         Polyline after = Polyline.of(opening.after.profile(), Polyline.Diameter.MEAN);
+        Polyline widest = Polyline.of(opening.after.profile(), Polyline.Diameter.GREATEST);
         Source why = oversize instanceof Reading.Assumed<Length> assumed
                 ? assumed.source()
                 : Source.assumption("the oversize as it was measured");
@@ -133,7 +142,7 @@ public record BoreOpening(Length cutter, Reading<Length> oversize, Bore after, L
                                         Term.fine(
                                                 "D",
                                                 "widest bore after it",
-                                                Length.ofMillimetres(after.value(after.greatest())))),
+                                                Length.ofMillimetres(widest.value(widest.greatest())))),
                                 Source.assumption("bore and hosel are centred")),
                         new Working.Line(
                                 Term.of("V", "metal that comes out", opening.removed),
@@ -150,17 +159,5 @@ public record BoreOpening(Length cutter, Reading<Length> oversize, Bore after, L
                                                 Volume.ofCubicMillimetres(
                                                         before.solid().volume()))),
                                 Source.assumption("what comes out is what was there less what is left"))));
-    }
-
-    private static List<Station> stations(Polyline line) {
-        List<Station> stations = new ArrayList<>();
-        for (int k = 0; k < line.size(); k++) {
-            Station next = Station.of(Length.ofMillimetres(line.at(k)), Length.ofMillimetres(line.value(k)));
-            int count = stations.size();
-            if (count < 2 || !stations.get(count - 2).at().equals(next.at())) {
-                stations.add(next);
-            }
-        }
-        return stations;
     }
 }

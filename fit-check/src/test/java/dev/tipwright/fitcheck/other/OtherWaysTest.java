@@ -11,7 +11,9 @@ import dev.tipwright.core.part.Finish;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
+import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.Units;
 import dev.tipwright.fitcheck.taper.MaterialRemoval;
 import dev.tipwright.fitcheck.taper.TipSection;
 import java.util.ArrayList;
@@ -87,6 +89,31 @@ class OtherWaysTest {
         BoreOpening small = BoreOpening.of(TAPER, in(".530"), in(".300"), OVERSIZE);
         assertThat(small.removed().cubicMillimetres()).isZero();
         assertThat(small.after().profile()).isEqualTo(TAPER.profile());
+    }
+
+    /** A tip is stopped by the least diameter, and the thinnest wall lies at the greatest: neither is the mean. */
+    @Test
+    void anOutOfRoundBoreIsOpenedWhereItIsNarrow() {
+        Bore oval = Bore.ofReadings(
+                List.of(
+                        new Station(Length.ZERO, in(".361"), in(".365")),
+                        new Station(in("1.25"), in(".353"), in(".357"))),
+                BoreEnd.FLAT);
+        BoreOpening none = BoreOpening.of(oval, in(".530"), in(".300"), OVERSIZE);
+        assertThat(none.after()).isEqualTo(oval);
+        assertThat(none.removed().cubicMillimetres()).isZero();
+        assertThat(none.wallLeft()).isEqualTo(in(".0825"));
+        // .357 + .002 = .359 is met by the least a quarter of the way down, by the greatest at three quarters.
+        BoreOpening some = BoreOpening.of(oval, in(".530"), in(".357"), OVERSIZE);
+        assertThat(some.after().profile())
+                .isEqualTo(DiameterProfile.of(
+                        new Station(Length.ZERO, in(".361"), in(".365")),
+                        new Station(in("5/16"), in(".359"), in(".363")),
+                        Station.of(in("15/16"), in(".359")),
+                        Station.of(in("1.25"), in(".359"))));
+        assertThat(some.wallLeft()).isEqualTo(in(".0825"));
+        assertThat(BoreOpening.working(oval, in(".530"), in(".357"), OVERSIZE).text(Units.INCH))
+                .contains("D = 0.365000000 in");
     }
 
     @Test
