@@ -127,7 +127,7 @@ public record Working(String title, List<Line> lines) {
                         .append(input.meaning())
                         .append(" |\n");
             }
-            text.append("\n*By ").append(line.source().title()).append(".*\n");
+            text.append("\n*By ").append(line.source().text()).append(".*\n");
         }
         return text.toString();
     }

@@ -146,7 +146,7 @@ class EvidenceTest {
                         |---|---:|---|
                         | `T` | 12.700000 mm | tip trim |
 
-                        *By parallel as far as the maker says.*
+                        *By parallel as far as the maker says (assumption).*
                         """);
         assertThatNullPointerException().isThrownBy(() -> working.text(null)).withMessage("units must not be null");
         assertThatNullPointerException()
