@@ -163,7 +163,7 @@ public record GripFit(
         List<Working.Line> lines = new ArrayList<>();
         lines.add(new Working.Line(
                 taped,
-                "db + 2 n t",
+                "db + 2 * n * t",
                 List.of(
                         Term.fine("db", "butt under the grip", butt),
                         Term.count("n", "layers of tape", tape.count()),

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.tipwright.core.PrintedFormula;
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.part.GripSize;
@@ -61,7 +62,7 @@ class GripStepTest {
 
     /** .577 in of butt and two layers of .005 in all round make .597 in; on a core of .580 in the grip grows by .017 in. */
     @Test
-    void theGripGrowsOverTheTape() {
+    void theGripGrowsOverTheTape() throws Exception {
         GripFit fit = GripFit.of(sized(trimmed(club("6", "M1", "mid"), "1", "3.1"), ".580", "1.050"), TWO);
         assertThat(fit.taped()).isEqualTo(in(".597"));
         assertThat(fit.overCore()).contains(in(".017"));
@@ -72,8 +73,9 @@ class GripStepTest {
         assertThat(fit.mouthFromButt()).isEqualTo(in("10 3/8"));
         assertThat(fit.assumptions()).hasSize(2);
         assertThat(fit.headline()).hasSize(3);
+        PrintedFormula.check(fit.working());
         assertThat(fit.working().text(Units.INCH))
-                .contains("db + 2 n t = 0.597")
+                .contains("db + 2 * n * t = 0.597")
                 .contains("o + dt - c = 1.067");
         assertThat(fit.operations()).hasSize(3);
     }
