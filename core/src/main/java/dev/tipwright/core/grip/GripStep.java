@@ -5,6 +5,7 @@ import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
+import dev.tipwright.core.part.Attachment;
 import dev.tipwright.core.part.GripSize;
 import dev.tipwright.core.part.GripTape;
 import dev.tipwright.core.plan.StepOutcome;
@@ -14,7 +15,7 @@ import java.util.List;
 
 /**
  * The step that sizes each grip. It needs the butt trim, and adds the tape to the club as an attachment centred half way down the grip;
- * a caller who lists the tape among the attachments gives layers without mass.
+ * a caller who lists the tape among the attachments gives layers without mass. A club that has this very tape on it is not taped again.
  */
 public final class GripStep implements WorkStep {
 
@@ -56,11 +57,18 @@ public final class GripStep implements WorkStep {
                     label,
                     Term.of("s", "past the hosel", fit.bareBelow().negated())));
         }
-        Build after = tape.total().picograms() == 0
+        return StepOutcome.of(taped(build), findings, fit);
+    }
+
+    /** With the tape on, unless it has none that weighs anything, or the same is on already because the club is planned again. */
+    private Build taped(Build build) {
+        if (tape.total().picograms() == 0) {
+            return build;
+        }
+        Attachment wound =
+                new GripTape("tape", tape.total(), build.parts().grip().length().half());
+        return build.work().attached().contains(wound)
                 ? build
-                : build.withWork(build.work()
-                        .plus(new GripTape(
-                                "tape", tape.total(), fit.grip().length().half())));
-        return StepOutcome.of(after, findings, fit);
+                : build.withWork(build.work().plus(wound));
     }
 }

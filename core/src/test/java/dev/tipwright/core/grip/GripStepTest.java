@@ -92,6 +92,14 @@ class GripStepTest {
     }
 
     @Test
+    void aClubThatIsPlannedAgainIsNotTapedTwice() {
+        Build taped = GripStep.over(TWO)
+                .take(sized(trimmed(club("6", "M1", "mid"), "1", "3.1"), ".580", "1.050"))
+                .after();
+        assertThat(GripStep.over(TWO).take(taped).after()).isEqualTo(taped);
+    }
+
+    @Test
     void whatIsWrongWithAGripIsFound() {
         Build build = trimmed(club("6", "M1", "mid"), "1", "3.1");
         assertThat(codes(GripStep.over(TWO).take(build).findings())).containsExactly("SIZE_UNKNOWN");
