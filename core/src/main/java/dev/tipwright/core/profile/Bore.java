@@ -34,7 +34,19 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
         Require.given("profile", profile);
         Require.given("end", end);
         Require.given("reading", reading);
-        Require.that(profile.from().equals(Length.ZERO), "profile", "must start at the mouth, 0", profile.from());
+        checkMouth("profile", profile);
+    }
+
+    private static void checkMouth(String name, DiameterProfile profile) {
+        Require.that(profile.from().equals(Length.ZERO), name, "must start at the mouth, 0", profile.from());
+    }
+
+    /** A bore from readings that its caller has a name for. */
+    private static Bore named(String name, List<Station> readings, BoreEnd end, BoreReading reading) {
+        DiameterProfile profile = DiameterProfile.named(name, readings);
+        Require.given("end", end);
+        checkMouth(name, profile);
+        return new Bore(profile, end, reading);
     }
 
     /**
@@ -45,7 +57,7 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
      * @return the bore
      */
     public static Bore ofReadings(List<Station> readings, BoreEnd end) {
-        return new Bore(DiameterProfile.named("readings", readings), end, BoreReading.AT_STATIONS);
+        return named("readings", readings, end, BoreReading.AT_STATIONS);
     }
 
     /**
@@ -114,7 +126,7 @@ public record Bore(DiameterProfile profile, BoreEnd end, BoreReading reading) {
                     pin);
             readings.add(Station.of(pin.drop(), pin.diameter()));
         }
-        return new Bore(DiameterProfile.named("chamfer and pins", readings), end, BoreReading.BY_PINS);
+        return named("chamfer and pins", readings, end, BoreReading.BY_PINS);
     }
 
     /**

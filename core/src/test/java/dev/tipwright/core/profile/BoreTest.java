@@ -138,6 +138,13 @@ class BoreTest {
                 .isThrownBy(() -> new Bore(below, BoreEnd.FLAT, BoreReading.AT_STATIONS))
                 .withMessage("profile must start at the mouth, 0, was 1 mm");
         assertThatIllegalArgumentException()
+                .isThrownBy(() -> Bore.ofReadings(below.stations(), BoreEnd.FLAT))
+                .withMessage("readings must start at the mouth, 0, was 1 mm");
+        List<GaugePin> pins = List.of(new GaugePin(len("9 mm"), len("2 mm")), new GaugePin(len("8 mm"), len("30 mm")));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Bore.ofPins(List.of(), pins, BoreEnd.FLAT))
+                .withMessage("chamfer and pins must start at the mouth, 0, was 2 mm");
+        assertThatIllegalArgumentException()
                 .isThrownBy(() -> Bore.ofReadings(List.of(), BoreEnd.FLAT))
                 .withMessage("readings must not be empty, was []");
         assertThatNullPointerException()
