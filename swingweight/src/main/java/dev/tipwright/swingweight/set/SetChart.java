@@ -95,7 +95,7 @@ public record SetChart(SwingWeightScale scale, List<ChartClub> clubs) {
             draw(svg, panels.get(i), TOP + i * (PANEL + GAP), LEFT + ACROSS * clubs.size());
         }
         double foot = TOP + panels.size() * (PANEL + GAP) + 6.0;
-        svg.text(new Point(12, foot), Anchor.START, "Dot: as built. Bar: expanded uncertainty. Dash: wanted.");
+        svg.text(new Point(12, foot), Anchor.START, "Dot: the club. Bar: expanded uncertainty. Dash: wanted.");
         return svg.text();
     }
 
