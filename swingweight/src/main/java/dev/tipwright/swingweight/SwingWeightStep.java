@@ -11,7 +11,6 @@ import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
 import dev.tipwright.core.part.Shaft;
-import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.WorkStep;
@@ -219,7 +218,7 @@ public final class SwingWeightStep implements WorkStep {
 
     /** The weights that go into the tip and leave the insertion as it is. */
     private List<TipWeight> usable(Build build, List<Finding> findings) {
-        Optional<Length> inside = inside(build);
+        Optional<Length> inside = StockChoice.insideOfTip(build);
         int flanged = 0;
         int wide = 0;
         for (TipWeight weight : stock) {
@@ -255,20 +254,6 @@ public final class SwingWeightStep implements WorkStep {
 
     private static boolean enters(TipWeight weight, Optional<Length> inside) {
         return inside.isEmpty() || !weight.stem().moreThan(inside.get());
-    }
-
-    /** Inside diameter at the end of the trimmed tip: outside less twice the wall. */
-    private static Optional<Length> inside(Build build) {
-        ShaftSection section = build.parts().shaft().section();
-        if (!build.work().tipTrim().lessThan(section.outside().to())) {
-            return Optional.empty();
-        }
-        Length outside = build.trimmedTip().diameterAt(Length.ZERO);
-        return section.wall()
-                .known()
-                .map(wall -> outside.minus(
-                                wall.thickness().at(build.work().tipTrim()).times(2))
-                        .max(Length.ZERO));
     }
 
     private void unsure(Build build, List<Finding> findings) {
