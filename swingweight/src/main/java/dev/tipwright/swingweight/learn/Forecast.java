@@ -97,7 +97,8 @@ public record Forecast(Build build, SwingWeightScale scale, Length centre, doubl
                         "build", "must be a seated club that can be built a little differently", build.label()));
     }
 
-    private static double centreOf(Budget budget) {
+    /** What the head's centre of mass adds, in points; zero where it is not in the budget. */
+    static double centreOf(Budget budget) {
         for (Contribution contribution : budget.contributions()) {
             if (contribution.input().name().equals(Measure.HEAD_CENTRE)) {
                 return contribution.uncertainty();

@@ -17,8 +17,6 @@ import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.core.uncertainty.Budget;
-import dev.tipwright.core.uncertainty.Contribution;
-import dev.tipwright.core.uncertainty.Measure;
 import java.util.List;
 
 /**
@@ -90,12 +88,7 @@ public record LearntCentre(ScaleReading reading, Length uncertaintyBefore, Lengt
                         "reading",
                         "must be of a club that can be built a little differently",
                         reading.build().label()));
-        double centre = 0;
-        for (Contribution contribution : budget.contributions()) {
-            if (contribution.input().name().equals(Measure.HEAD_CENTRE)) {
-                centre = contribution.uncertainty();
-            }
-        }
+        double centre = Forecast.centreOf(budget);
         double all = budget.standardUncertainty();
         double rest = Math.max(0, all * all - centre * centre) + reading.uncertainty() * reading.uncertainty();
         double perPoint = perPointMm(reading);
