@@ -11,7 +11,7 @@ import dev.tipwright.core.quantity.Length;
  * @param outside diameter over the finish, from the raw tip (0) as far up as it was read
  * @param butt butt diameter; above zero, at most 100 mm
  * @param wall its wall
- * @param finish its finish; everywhere thinner than half the least outside
+ * @param finish its finish; whether it leaves some of the tip is for the fit to say
  */
 public record ShaftSection(DiameterProfile outside, Length butt, Reading<Wall> wall, Reading<Finish> finish) {
 
@@ -21,7 +21,7 @@ public record ShaftSection(DiameterProfile outside, Length butt, Reading<Wall> w
      * @param outside diameter over the finish, from the raw tip (0) as far up as it was read
      * @param butt butt diameter; above zero, at most 100 mm
      * @param wall its wall
-     * @param finish its finish; everywhere thinner than half the least outside
+     * @param finish its finish; whether it leaves some of the tip is for the fit to say
      */
     public ShaftSection {
         Require.given("outside", outside);

@@ -128,8 +128,8 @@ public final class Length implements Comparable<Length> {
      * Reads a length as it is written on a bench: {@code 37 1/2 in}, {@code 37-1/2"}, {@code .370 in}, {@code 9.4 mm}.
      *
      * <p>A number is an optional sign, then a decimal, a fraction or a whole number and a fraction (joined by blanks or one
-     * hyphen). Units: {@code in}, {@code inch}, {@code inches}, {@code "}, {@code thou}, {@code nm}, {@code um},
-     * {@code mm}, {@code cm}, {@code m}. A missing unit is an error, and so is a value that is no whole number of nanometres.
+     * hyphen). Units: {@code in}, {@code inch}, {@code inches}, {@code "}, {@code ″}, {@code thou}, {@code nm}, {@code um},
+     * {@code µm}, {@code mm}, {@code cm}, {@code m}. A missing unit is an error, and so is a value that is no whole number of nanometres.
      *
      * @param text what was written
      * @return exactly that length

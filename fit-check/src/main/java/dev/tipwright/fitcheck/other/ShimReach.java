@@ -58,7 +58,7 @@ public record ShimReach(Length clearance, Length loosest, List<Length> walls, Li
     /**
      * The reach of a stock of shims.
      *
-     * @param clearance wanted clearance on the diameter ({@code w}); zero or more; zero or more
+     * @param clearance wanted clearance on the diameter ({@code w}); zero or more
      * @param loosest the greatest clearance the caller allows; at least the wanted one, at most 100 mm
      * @param walls walls in stock; each above zero, at most 10 mm
      * @param spare what the wall of the finished tip has over the caller's limit, radial; zero or more, at most 100 mm; empty if either is
