@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -25,6 +27,9 @@ class GuideTest {
 
     /** Of {@code [text](target)} the target; the text may run over a line's end. */
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)\\s]+)\\)");
+
+    /** Of {@code -Dtest='Name#method'} the name, which may hold asterisks. */
+    private static final Pattern TEST = Pattern.compile("-Dtest='?([A-Za-z*]+)");
 
     @Test
     void theFiguresAreThoseOfTheBuild() throws IOException {
@@ -73,6 +78,25 @@ class GuideTest {
             assertThat(files.filter(Files::isRegularFile))
                     .allSatisfy(file -> assertThat(linked).contains(file));
         }
+    }
+
+    /** A run of a test that is not there passes without a word. */
+    @Test
+    void everyTestThatACommandNamesIsThere() throws IOException {
+        Set<String> there = new HashSet<>();
+        for (String folder : List.of("core", "fit-check", "swingweight", "docs")) {
+            try (Stream<Path> files = Files.walk(ROOT.resolve(folder))) {
+                files.map(file -> file.getFileName().toString()).forEach(there::add);
+            }
+        }
+        List<String> named = new ArrayList<>();
+        for (Path page : pages()) {
+            TEST.matcher(Files.readString(page)).results().forEach(found -> named.add(found.group(1)));
+        }
+        assertThat(named)
+                .hasSizeGreaterThan(5)
+                .allSatisfy(name ->
+                        assertThat(there).anyMatch(file -> file.matches(name.replace("*", ".*") + "\\.java")));
     }
 
     private static List<Path> pages() throws IOException {
