@@ -9,14 +9,15 @@ import dev.tipwright.core.quantity.Stress;
  * from memory).
  *
  * <pre>
- *   pull    w^2 = (2 pi a G / ta) (1/s1 + 1/s2)        s = E A
- *   torque  w^2 = (2 pi a^3 G / ta) (1/s1 + 1/s2)      s = G J
+ *   pull    w^2 = (2 pi a Ga / ta) (1/s1 + 1/s2)        s = E A
+ *   torque  w^2 = (2 pi a^3 Ga / ta) (1/s1 + 1/s2)      s = G J
  *   mouth   (w l / 2) (coth(w l / 2) + (1 - p) / (1 + p) tanh(w l / 2)),   p = s1 / s2
  *   bottom  the same with a minus
  * </pre>
  *
  * <p>At the mouth the tip carries all the load, at the bottom the hosel does. {@code a} is the mean radius of the bond, {@code ta} its
- * thickness. Elastic, no peel, no end effects: it says where a bond begins to fail and that more length helps little, not at which load.
+ * thickness, {@code Ga} the shear modulus of the adhesive, {@code l} the bonded length. Elastic, no peel, no end effects: it says where a
+ * bond begins to fail and that more length helps little, not at which load.
  *
  * <pre>{@code
  * Tube tip = new Tube(
@@ -85,7 +86,8 @@ public record ShearLag(double perMillimetre, double atMouth, double atBottom) {
     }
 
     /**
-     * A flat lap of two equal strips, for comparison with published examples: {@code (r / 2) coth(r / 2)}, {@code r^2 = 2 G l^2 / (E t ta)}.
+     * A flat lap of two equal strips, for comparison with published examples: {@code (r / 2) coth(r / 2)}, with
+     * {@code r^2 = 2 Ga l^2 / (E t ta)}.
      *
      * @param young Young's modulus of the strips; 1 kPa to 10 000 GPa
      * @param strip their thickness; 1 um to 100 mm
