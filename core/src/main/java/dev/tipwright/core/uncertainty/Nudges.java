@@ -32,7 +32,7 @@ import java.util.function.UnaryOperator;
  * about {@code 4 nm / u}: one part in six hundred for a gauge pin of 0.0001 in, finer for every other instrument of a
  * bench, and far below the doubt about {@code u} itself.
  *
- * <p>Where a value could not be smaller (a finish that is not there, a butt that is not cut), the nudge leaves it.
+ * <p>Where a value could not be smaller (a finish that is not there, a tip or a butt that is not cut), the nudge leaves it.
  */
 public final class Nudges {
 
@@ -117,9 +117,12 @@ public final class Nudges {
     public static final Nudge GRIP_CENTRE =
             part((club, mm) -> club.grip = club.grip.withCentre(moved(club.grip.centre(), mm)));
 
-    /** The tip cut too long ({@code delta > 0}) or too short, mm; the butt is marked from the hosel, so it follows. */
+    /**
+     * Too much cut off the tip ({@code delta > 0}) or too little, mm; the butt is marked from the hosel, so it follows. Nothing where the tip
+     * is not cut.
+     */
     public static final Nudge TIP_CUT = part((club, mm) -> {
-        Length trim = atLeastZero(moved(club.tipTrim, mm));
+        Length trim = club.tipTrim.equals(Length.ZERO) ? club.tipTrim : atLeastZero(moved(club.tipTrim, mm));
         club.buttTrim = buttTaking(club, club.tipTrim.minus(trim));
         club.tipTrim = trim;
     });

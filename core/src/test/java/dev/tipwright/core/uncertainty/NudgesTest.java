@@ -162,6 +162,14 @@ class NudgesTest {
         assertThat(Nudges.BORE_DEPTH.by(marked, DELTA).work().seat()).isEqualTo(new Seat(lifted, Stop.MARK));
     }
 
+    /** No saw comes near a tip that is not cut, so there is no cut to be wrong. */
+    @Test
+    void aTipThatIsNotCutIsNotCutWrong() {
+        Build uncut = build.withWork(build.work().withTipTrim(Length.ZERO));
+        assertThat(Nudges.TIP_CUT.by(uncut, DELTA)).isEqualTo(uncut);
+        assertThat(Nudges.TIP_CUT.by(uncut, -DELTA)).isEqualTo(uncut);
+    }
+
     @Test
     void aButtThatIsNotCutTakesNothingUp() {
         Build uncut = build.withWork(build.work().withButtTrim(Length.ZERO));
