@@ -5,7 +5,6 @@ import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.core.uncertainty.Budget;
-import dev.tipwright.core.uncertainty.Contribution;
 import dev.tipwright.core.uncertainty.Input;
 import dev.tipwright.core.uncertainty.Inputs;
 import dev.tipwright.core.uncertainty.Interval;
@@ -31,8 +30,6 @@ import dev.tipwright.swingweight.scale.SwingWeightScale;
  * @param rest standard uncertainty of everything else, points; 0 to 1000
  */
 public record Forecast(Build build, SwingWeightScale scale, Length centre, double rest) {
-
-    private static final Length MILLIMETRE = Length.ofMillimetres(1);
 
     /**
      * Checks the values.
@@ -64,10 +61,8 @@ public record Forecast(Build build, SwingWeightScale scale, Length centre, doubl
      * @throws IllegalArgumentException if the club, or one a step of an input away from it, cannot be built
      */
     public static Forecast of(Build build, SwingWeightScale scale, BenchUncertainty bench) {
-        Budget budget = budget(build, scale, bench);
-        double points = Math.abs(centreOf(budget));
-        double perMm = perMillimetre(build, scale);
-        return new Forecast(build, scale, Length.ofMillimetres(points / perMm), rest(budget));
+        Unsure unsure = unsure(build, scale, bench);
+        return new Forecast(build, scale, unsure.centre(), unsure.rest());
     }
 
     /**
@@ -81,40 +76,19 @@ public record Forecast(Build build, SwingWeightScale scale, Length centre, doubl
      * @throws IllegalArgumentException if the club, or one a step of an input away from it, cannot be built
      */
     public static Forecast of(Build build, SwingWeightScale scale, Length centre, BenchUncertainty bench) {
-        return new Forecast(build, scale, Require.given("centre", centre), rest(budget(build, scale, bench)));
+        return new Forecast(
+                build,
+                scale,
+                Require.given("centre", centre),
+                unsure(build, scale, bench).rest());
     }
 
-    private static Budget budget(Build build, SwingWeightScale scale, BenchUncertainty bench) {
+    private static Unsure unsure(Build build, SwingWeightScale scale, BenchUncertainty bench) {
         Require.given("build", build);
         Require.given("scale", scale);
-        Measure points = new Measure(
-                "reads",
-                "swing weight",
-                Measure.Kind.POINTS,
-                club -> Balance.of(club).on(scale).points());
-        return points.budget(build, Require.given("bench", bench))
+        return Unsure.of(build, scale, club -> Balance.of(club).on(scale).points(), Require.given("bench", bench))
                 .orElseThrow(() -> Require.broken(
                         "build", "must be a seated club that can be built a little differently", build.label()));
-    }
-
-    /** What the head's centre of mass adds, in points; zero where it is not in the budget. */
-    static double centreOf(Budget budget) {
-        for (Contribution contribution : budget.contributions()) {
-            if (contribution.input().name().equals(Measure.HEAD_CENTRE)) {
-                return contribution.uncertainty();
-            }
-        }
-        return 0;
-    }
-
-    private static double rest(Budget budget) {
-        double all = budget.standardUncertainty();
-        double centre = centreOf(budget);
-        return Math.sqrt(Math.max(0, all * all - centre * centre));
-    }
-
-    private static double perMillimetre(Build build, SwingWeightScale scale) {
-        return build.parts().head().mass().mass().at(MILLIMETRE).ratioTo(scale.perPoint());
     }
 
     /**
@@ -133,7 +107,7 @@ public record Forecast(Build build, SwingWeightScale scale, Length centre, doubl
      */
     public Budget budget() {
         double points = reads().points();
-        double perMm = perMillimetre(build, scale);
+        double perMm = Unsure.perMillimetre(build, scale);
         return Budget.of(Measurand.of(
                 "swing weight",
                 "point",

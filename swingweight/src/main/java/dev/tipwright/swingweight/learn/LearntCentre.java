@@ -16,7 +16,6 @@ import dev.tipwright.core.plan.StepReport;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Mass;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
-import dev.tipwright.core.uncertainty.Budget;
 import java.util.List;
 
 /**
@@ -82,20 +81,20 @@ public record LearntCentre(ScaleReading reading, Length uncertaintyBefore, Lengt
      */
     public static LearntCentre of(ScaleReading reading, BenchUncertainty bench) {
         Require.given("reading", reading);
-        Budget budget = reading.predictedMeasure()
-                .budget(reading.build(), Require.given("bench", bench))
+        Unsure unsure = Unsure.of(
+                        reading.build(),
+                        reading.scale(),
+                        reading.predictedMeasure().value(),
+                        Require.given("bench", bench))
                 .orElseThrow(() -> Require.broken(
                         "reading",
                         "must be of a club that can be built a little differently",
                         reading.build().label()));
-        double centre = Forecast.centreOf(budget);
-        double all = budget.standardUncertainty();
-        double rest = Math.max(0, all * all - centre * centre) + reading.uncertainty() * reading.uncertainty();
-        double perPoint = perPointMm(reading);
+        double points = StrictMath.hypot(unsure.rest(), reading.uncertainty());
         return new LearntCentre(
                 reading,
-                Length.ofMillimetres(Math.abs(centre) * perPoint).min(MOST),
-                Length.ofMillimetres(Math.sqrt(rest) * perPoint).min(MOST));
+                unsure.centre().min(MOST),
+                Length.ofMillimetres(points * perPointMm(reading)).min(MOST));
     }
 
     private static double perPointMm(ScaleReading reading) {

@@ -71,6 +71,34 @@ class LearntCentreTest {
         assertThat(learnt.headline()).hasSize(2);
     }
 
+    /**
+     * Whether the dowel is wrong by itself each time or always alike makes no difference to one head: own and shared part together are
+     * 0.0175 in, by Pythagoras 0.0105 and 0.014. What else the same tool measures does not touch the centre either: the butt of the plain
+     * club is not cut.
+     */
+    @Test
+    void whatADowelHasWrongEachTimeIsUnsureOfTheCentreToo() {
+        for (BenchUncertainty bench : List.of(
+                dowel(0, 0.0175, BenchInput.HEAD_CENTRE),
+                dowel(0.0105, 0.014, BenchInput.HEAD_CENTRE),
+                dowel(0.0105, 0.014, BenchInput.HEAD_CENTRE, BenchInput.CUTS))) {
+            LearntCentre learnt = LearntCentre.of(finished(0.2, 0.1), bench);
+            assertThat(learnt.uncertaintyBefore().inches()).isCloseTo(0.0175, within(1e-6));
+            assertThat(learnt.uncertaintyOfReading().inches()).isCloseTo(0.0175, within(1e-6));
+            assertThat(learnt.centre().along().inches()).isCloseTo(2.0175, within(1e-5));
+            Forecast forecast = Forecast.of(Clubs.plain(), SCALE, bench);
+            assertThat(forecast.centre().inches()).isCloseTo(0.0175, within(1e-6));
+            assertThat(forecast.rest()).isCloseTo(0, within(1e-4));
+            assertThat(Forecast.of(Clubs.plain(), SCALE, Length.ZERO, bench).rest())
+                    .isCloseTo(0, within(1e-4));
+        }
+    }
+
+    private static BenchUncertainty dowel(double ownInches, double sharedInches, BenchInput... uses) {
+        return BenchUncertainty.of(BenchUncertainty.Tool.of(
+                Instrument.ofStandard("dowel", "mm", ownInches * 25.4, sharedInches * 25.4), uses));
+    }
+
     /** A reading as good as exact is believed, and the club then reads what it read. */
     @Test
     void anExactReadingIsBelieved() {
