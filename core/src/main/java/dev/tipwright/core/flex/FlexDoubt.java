@@ -23,8 +23,10 @@ import java.util.Optional;
  * the expanded uncertainty of its distance is said to be so. The line goes through all the clubs, so the uncertainty of each is in the
  * distance of every other; what is most to blame is told of the club itself.
  *
- * <p>Each club counts as if it were wrong by itself. What they are wrong in together, such as a clamp that is always half a millimetre
- * deeper, falls mostly out of the distance, so the uncertainty is rather too large than too small. It goes with a {@link FlexReview}.
+ * <p>Each club counts as if it were wrong by itself, and its length as known. What all of them are wrong in alike, or in step with their
+ * lengths, falls out of every distance: for a timer that is always one a minute ahead, or a clamp that is always half a millimetre deeper, the
+ * uncertainty is too large and never too small. What some of them share and others do not may come to more than is counted here, by up to the
+ * square root of the number of clubs: time the shafts of a set in one sitting. It goes with a {@link FlexReview}.
  */
 public final class FlexDoubt implements SetReview {
 

@@ -22,6 +22,7 @@ import dev.tipwright.core.uncertainty.BenchInput;
 import dev.tipwright.core.uncertainty.BenchUncertainty;
 import dev.tipwright.core.uncertainty.Instrument;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
@@ -41,15 +42,16 @@ class FlexDoubtTest {
 
     private static final FlexStep STEP = FlexStep.clamping(mm(127), Frequency.ofPerMinute(3));
 
-    private static Build club(int number, boolean timed) {
+    /** A club whose shaft was timed once, or never. */
+    private static Build club(int number, double... timed) {
         Head head = SampleClub.head()
                 .withLabel("" + (5 + number))
                 .withMass(SampleClub.head().mass().withMass(Mass.ofGrams(253 + 7 * number)));
         Shaft shaft = SampleClub.shaft()
                 .withFlex(
-                        timed
+                        timed.length > 0
                                 ? SampleClub.flex(
-                                        SampleClub.stations(0, 15, 1000, 65), SampleClub.timed(TIMED[number], 127, 200))
+                                        SampleClub.stations(0, 15, 1000, 65), SampleClub.timed(timed[0], 127, 200))
                                 : SampleClub.flex(SampleClub.stations(0, 15, 1000, 65)));
         Build build = SampleClub.with(SampleClub.with(SampleClub.build(), head), shaft);
         return build.withWork(build.work().withButtTrim(mm(40 + 12.7 * number)));
@@ -58,7 +60,8 @@ class FlexDoubtTest {
     private static List<ClubPlan> plans(boolean lastTimed) {
         List<ClubPlan> plans = new ArrayList<>();
         for (int number = 0; number < TIMED.length; number++) {
-            plans.add(JobPlanner.of(STEP).plan(club(number, number < TIMED.length - 1 || lastTimed)));
+            plans.add(JobPlanner.of(STEP)
+                    .plan(number < TIMED.length - 1 || lastTimed ? club(number, TIMED[number]) : club(number)));
         }
         return plans;
     }
@@ -105,6 +108,64 @@ class FlexDoubtTest {
             assertThat(perMinute(found.get(0), "U")).isCloseTo(expanded(club), within(1e-6));
             assertThat(perMinute(found.get(0), "d")).isCloseTo(off, within(1e-12));
         }
+    }
+
+    /** How far each club is off the line when its shaft was timed so. */
+    private static double[] off(double... timed) {
+        List<ClubPlan> plans = new ArrayList<>();
+        for (int number = 0; number < timed.length; number++) {
+            plans.add(JobPlanner.of(STEP).plan(club(number, timed[number])));
+        }
+        FrequencyLine line = FlexReview.line(plans).orElseThrow();
+        return plans.stream()
+                .mapToDouble(plan -> line.off(plan.label()).perMinute())
+                .toArray();
+    }
+
+    private static double[] timedFaster(double by, int butFor) {
+        double[] timed = TIMED.clone();
+        for (int club = 0; club < timed.length; club++) {
+            timed[club] += club == butFor ? 0 : by;
+        }
+        return timed;
+    }
+
+    /**
+     * What all timings have wrong alike leaves of a distance only how far the club's own {@code f_i / t_i} is off a straight line through
+     * all of them over length, by a statistics library: a thousandth of a minute for a minute, where the review counts three quarters. A
+     * timer that runs a thousandth fast makes each distance a thousandth longer.
+     */
+    @Test
+    void whatAllTimingsHaveWrongAlikeFallsOut() {
+        double[][] lengths = new double[TIMED.length][];
+        double[] inStep = new double[TIMED.length];
+        for (int i = 0; i < TIMED.length; i++) {
+            lengths[i] = new double[] {LINE.points().get(i).length().inches()};
+            inStep[i] = LINE.points().get(i).frequency().perMinute() / TIMED[i];
+        }
+        OLSMultipleLinearRegression fit = new OLSMultipleLinearRegression();
+        fit.newSampleData(inStep, lengths);
+        double[] left = fit.estimateResiduals();
+        double[] now = off(TIMED);
+        double[] ahead = off(timedFaster(1, -1));
+        double[] quick = off(Arrays.stream(TIMED).map(timed -> 1.001 * timed).toArray());
+        for (int club = 0; club < TIMED.length; club++) {
+            assertThat(ahead[club] - now[club]).isCloseTo(left[club], within(1e-6));
+            assertThat(Math.abs(left[club])).isLessThan(0.02 * expanded(club) / 2);
+            assertThat(quick[club] - now[club]).isCloseTo(0.001 * now[club], within(1e-6));
+        }
+    }
+
+    /**
+     * Where all clubs but one were timed in one sitting, what they share does not fall out of the distance of that one. At even steps and
+     * with clubs alike the hat matrix of five has .2 everywhere in its middle row: {@code sqrt(.8^2 + .8^2) = 1.131} for an error of 1 each,
+     * where {@code sqrt(.8^2 + 4 x .2^2) = .894} is counted, 1.265 times less (and so by 400 000 trials of another program).
+     */
+    @Test
+    void whatOnlyTheOthersShareIsCountedTooLow() {
+        double own = (1 - 0.2) * LINE.points().get(2).frequency().perMinute() / TIMED[2];
+        double others = off(timedFaster(1, 2))[2] - off(TIMED)[2];
+        assertThat(Math.hypot(own, others) / (expanded(2) / 2)).isCloseTo(1.265, within(0.002));
     }
 
     private static double perMinute(Finding finding, String symbol) {
