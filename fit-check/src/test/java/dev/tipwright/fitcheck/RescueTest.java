@@ -6,6 +6,7 @@ import static dev.tipwright.fitcheck.Clubs.mil;
 import static dev.tipwright.fitcheck.Clubs.section;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.club.TipWork;
@@ -96,6 +97,29 @@ class RescueTest {
         }
         assertThat(choices.get(0).cautions()).isZero();
         assertThat(choices.get(3).cautions()).isEqualTo(1);
+    }
+
+    /**
+     * Worked for the 8 from .351 to .359, a tip is done for the 8. For a bore a thousandth narrower a thousandth comes off all along, to .350 and
+     * .358, and leaves (.358^4 - .1925^4) / (.359^4 - .1925^4) = .98790 of the stiffness at the mouth: nothing thinner is asked for where the
+     * work ended.
+     */
+    @Test
+    void aTipThatIsWorkedAlreadyIsWorkedOnFromThere() {
+        TipWork done = new TipWork(mil(1250), List.of(Station.of(mil(0), mil(351)), Station.of(mil(1250), mil(359))));
+        Rescue rescue = new Rescue(SHAFT, Work.NONE.withTipTrim(mil(1000)).withTip(done));
+        ClubSet set = ClubSet.of(
+                Clubs.club("8", Clubs.taper(), section(cylinder(373.5), 2.5, 90.5)),
+                Clubs.club("tight", bore(0, 362, 1250, 354), section(cylinder(373.5), 2.5, 90.5)));
+        List<RescueChoice> choices = rescue.over(set, JobPlanner.of(TipFitStep.with(Clubs.TARGET)));
+        TipFit same = choice(choices, "8", 1000).plan().report(TipFit.class);
+        assertThat(same.removal().finished()).isEqualTo(done.finished());
+        assertThat(same.removal().volume().cubicMillimetres()).isZero();
+        TipFit tight = choice(choices, "tight", 1000).plan().report(TipFit.class);
+        assertThat(tight.removal().finished())
+                .containsExactly(Station.of(mil(0), mil(350)), Station.of(mil(1250), mil(358)));
+        assertThat(tight.removal().finishVolume().cubicMillimetres()).isZero();
+        assertThat(tight.removal().stiffnessAtMouth().orElseThrow()).isCloseTo(0.98790, within(5e-6));
     }
 
     private static RescueChoice choice(List<RescueChoice> choices, String head, double trim) {

@@ -13,23 +13,22 @@ import java.util.List;
  * finish.at(Length.parse("1.25 in")).inches();   // = 0.0025
  * }</pre>
  *
- * @param knots one or more, in order of their place, no two at one place
+ * @param knots one or more, in order of their place; two at one place are a step
  */
 public record ThicknessProfile(List<Knot> knots) {
 
     /**
      * Checks the values.
      *
-     * @param knots one or more, in order of their place, no two at one place
+     * @param knots one or more, in order of their place; two at one place are a step
      */
     public ThicknessProfile {
         knots = Require.someOf("knots", knots);
         for (int i = 1; i < knots.size(); i++) {
+            Length here = knots.get(i).at();
+            Require.that(!here.lessThan(knots.get(i - 1).at()), "knots", "must be in order of their place", knots);
             Require.that(
-                    knots.get(i - 1).at().lessThan(knots.get(i).at()),
-                    "knots",
-                    "must be in order of their place",
-                    knots);
+                    i < 2 || here.moreThan(knots.get(i - 2).at()), "knots", "must be at most two at one place", knots);
         }
     }
 
@@ -87,7 +86,7 @@ public record ThicknessProfile(List<Knot> knots) {
     /**
      * This one with another value in one place.
      *
-     * @param knots one or more, in order of their place, no two at one place
+     * @param knots one or more, in order of their place; two at one place are a step
      * @return a copy that differs in that alone
      */
     public ThicknessProfile withKnots(List<Knot> knots) {

@@ -28,12 +28,32 @@ class ThicknessProfileTest {
         assertThat(WALL.withKnots(WALL.knots().subList(0, 1)).at(len("30 mm"))).isEqualTo(len("1 mm"));
     }
 
+    /** As on a diameter profile: at a step it is what lies beyond it. */
+    @Test
+    void twoKnotsAtOnePlaceAreAStep() {
+        ThicknessProfile step = new ThicknessProfile(List.of(
+                new Knot(len("10 mm"), len("1 mm")),
+                new Knot(len("20 mm"), len("2 mm")),
+                new Knot(len("20 mm"), len("4 mm")),
+                new Knot(len("30 mm"), len("6 mm"))));
+        assertThat(step.at(len("15 mm"))).isEqualTo(len("1.5 mm"));
+        assertThat(step.at(len("20 mm"))).isEqualTo(len("4 mm"));
+        assertThat(step.at(len("25 mm"))).isEqualTo(len("5 mm"));
+        ThicknessProfile last = new ThicknessProfile(step.knots().subList(0, 3));
+        assertThat(last.at(len("20 mm"))).isEqualTo(len("4 mm"));
+        assertThat(last.at(len("30 mm"))).isEqualTo(len("4 mm"));
+    }
+
     @Test
     void refusesKnotsOutOfOrderAndNone() {
         Knot knot = new Knot(len("10 mm"), len("1 mm"));
+        Knot before = new Knot(len("9 mm"), len("1 mm"));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new ThicknessProfile(List.of(knot, knot)))
+                .isThrownBy(() -> new ThicknessProfile(List.of(knot, before)))
                 .withMessageStartingWith("knots must be in order of their place, was [Knot[at=10 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ThicknessProfile(List.of(knot, knot, knot)))
+                .withMessageStartingWith("knots must be at most two at one place, was [Knot[at=10 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new ThicknessProfile(List.of()))
                 .withMessage("knots must not be empty, was []");

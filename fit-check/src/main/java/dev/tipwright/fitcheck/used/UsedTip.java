@@ -135,18 +135,14 @@ public record UsedTip(ShaftSection raw, Length shortened, DiameterProfile found,
         return was.withThickness(thickness(left(was.thickness())));
     }
 
-    /** A step becomes a slope over the nanometre below it, so that a cut at the step leaves what is above. */
+    /** A step of the outside is a step of what is left under it. Of several knots within a nanometre the first and the last stay. */
     private static ThicknessProfile thickness(Polyline line) {
         List<ThicknessProfile.Knot> knots = new ArrayList<>();
         for (int k = 0; k < line.size(); k++) {
             Length at = Length.ofMillimetres(line.at(k));
-            int last = knots.size() - 1;
-            if (last >= 0 && !at.moreThan(knots.get(last).at())) {
-                ThicknessProfile.Knot below = knots.remove(last);
-                Length place = at.minus(Length.ofNanometres(1));
-                if (last > 0 && place.moreThan(knots.get(last - 1).at())) {
-                    knots.add(new ThicknessProfile.Knot(place, below.thickness()));
-                }
+            int count = knots.size();
+            if (count >= 2 && knots.get(count - 2).at().equals(at)) {
+                knots.remove(count - 1);
             }
             knots.add(new ThicknessProfile.Knot(at, Length.ofMillimetres(Math.max(0, line.value(k)))));
         }

@@ -126,13 +126,14 @@ class UsedPartsTest {
         assertThat(unpainted.findings(HALF).get(1).message(Units.INCH)).contains("0.0225 in of it structure");
     }
 
-    /** A shoulder is a step of the outside and, a nanometre long, of the wall. */
+    /** A shoulder is a step of the outside and of the wall. */
     @Test
     void aShoulderStays() {
         UsedTip shouldered = USED.withShortened(Length.ZERO).withFound(tip(0, 351, 600, 351, 600, 373.5, 1250, 373.5));
         ThicknessProfile wall =
                 shouldered.section().wall().known().orElseThrow().thickness();
         assertThat(wall.at(mil(599))).isEqualTo(mil(79.25));
+        assertThat(wall.at(mil(600))).isEqualTo(mil(90.5));
         assertThat(wall.at(mil(601))).isEqualTo(mil(90.5));
     }
 
