@@ -39,7 +39,7 @@ final class GridText {
         if (text.length() > LONGEST) {
             throw new IllegalArgumentException("text must be at most " + LONGEST + " characters, was " + text.length());
         }
-        Matcher matcher = NUMBER_AND_UNIT.matcher(text.strip());
+        Matcher matcher = NUMBER_AND_UNIT.matcher(writtenOut(text.strip()));
         if (!matcher.matches()) {
             throw new IllegalArgumentException("text must be a number and a unit such as \"" + example() + "\", was \""
                     + text + "\"" + (text.indexOf(',') >= 0 ? " (write decimals with a point)" : ""));
@@ -58,6 +58,27 @@ final class GridText {
             throw new ArithmeticException("text is out of range for " + kind + ", was \"" + text + "\"");
         }
         return signed.longValue();
+    }
+
+    /** Fractions that have a sign of their own, such as {@code ½}, in figures, and apart from any others. */
+    private static String writtenOut(String text) {
+        StringBuilder written = new StringBuilder();
+        for (int i = 0; i < text.length(); i++) {
+            char sign = text.charAt(i);
+            String fraction = switch (sign) {
+                case '½' -> "1/2 ";
+                case '¼' -> "1/4 ";
+                case '¾' -> "3/4 ";
+                case '⅛' -> "1/8 ";
+                case '⅜' -> "3/8 ";
+                case '⅝' -> "5/8 ";
+                case '⅞' -> "7/8 ";
+                default -> "";
+            };
+            boolean hung = i > 0 && "+-".indexOf(text.charAt(i - 1)) >= 0;
+            written.append(fraction.isEmpty() ? String.valueOf(sign) : hung ? fraction : " " + fraction);
+        }
+        return written.toString().strip();
     }
 
     /** The number as numerator and denominator. */

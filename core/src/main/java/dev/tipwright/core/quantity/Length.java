@@ -30,7 +30,7 @@ public final class Length implements Comparable<Length> {
             "Length",
             "nanometres",
             GridText.unit(PER_MILLIMETRE, "mm"),
-            GridText.unit(PER_INCH, "in", "\"", "inch", "inches", "″"),
+            GridText.unit(PER_INCH, "in", "\"", "inch", "inches", "″", "”"),
             GridText.unit(10 * PER_MILLIMETRE, "cm"),
             GridText.unit(1000 * PER_MILLIMETRE, "m"),
             GridText.unit(25_400, "thou"),
@@ -128,7 +128,8 @@ public final class Length implements Comparable<Length> {
      * Reads a length as it is written on a bench: {@code 37 1/2 in}, {@code 37-1/2"}, {@code .370 in}, {@code 9.4 mm}.
      *
      * <p>A number is an optional sign, then a decimal, a fraction or a whole number and a fraction (joined by blanks or one
-     * hyphen). Units: {@code in}, {@code inch}, {@code inches}, {@code "}, {@code ″}, {@code thou}, {@code nm}, {@code um},
+     * hyphen); {@code ½}, {@code ¼}, {@code ¾} and the eighths may be written so. Units: {@code in}, {@code inch}, {@code inches}, {@code "},
+     * {@code ″}, {@code ”}, {@code thou}, {@code nm}, {@code um},
      * {@code µm}, {@code mm}, {@code cm}, {@code m}. A missing unit is an error, and so is a value that is no whole number of nanometres.
      *
      * @param text what was written

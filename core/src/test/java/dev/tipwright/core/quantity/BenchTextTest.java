@@ -39,6 +39,17 @@ class BenchTextTest {
                 "3 µm           | 3000",
                 "7 nm           | 7",
                 "75/2 in        | 952500000",
+                "37½ in         | 952500000",
+                "37 ½”          | 952500000",
+                "37-½ in        | 952500000",
+                "½ in           | 12700000",
+                "-½ in          | -12700000",
+                "1⅛ in          | 28575000",
+                "1¼ in          | 31750000",
+                "1⅜ in          | 34925000",
+                "1⅝ in          | 41275000",
+                "1¾ in          | 44450000",
+                "1⅞ in          | 47625000",
                 "0 mm           | 0",
                 "-0 mm          | 0",
             })
@@ -61,6 +72,15 @@ class BenchTextTest {
     })
     void readsAMass(String text, long picograms) {
         assertThat(Mass.parse(text).picograms()).isEqualTo(picograms);
+    }
+
+    /** A sign for a fraction stands for itself: with a figure or another fraction beside it, it is anybody's guess. */
+    @ParameterizedTest
+    @ValueSource(strings = {"½2 in", "1.5½ in", "3/4½ in", "½½ in", "1/½ in", "½/2 in", "1½1/2 in"})
+    void aFractionThatMayBeReadTwoWaysIsAnError(String text) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Length.parse(text))
+                .withMessage("text must be a number and a unit such as \"12.5 mm\", was \"" + text + "\"");
     }
 
     @ParameterizedTest
@@ -132,7 +152,7 @@ class BenchTextTest {
                 "\uff15 mm",
                 "1\u00a0000 mm",
                 "1'000 mm",
-                "½ in"
+                "⅓ in"
             })
     void whatIsNoNumberAndUnitIsAnErrorThatShowsTheText(String text) {
         assertThatIllegalArgumentException()
