@@ -2,6 +2,7 @@ package dev.tipwright.core.plan;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.internal.arg.Require;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -75,6 +76,15 @@ public record ClubPlan(Build before, Build after, List<Finding> findings, List<S
                         + findings.stream()
                                 .map(finding -> finding.code().name())
                                 .toList()));
+    }
+
+    /**
+     * How grave the gravest finding is. A club is not to be built as planned while it is a {@link Severity#STOP}.
+     *
+     * @return the greatest severity; empty if there are no findings
+     */
+    public Optional<Severity> worst() {
+        return findings.stream().map(Finding::severity).max(Severity::compareTo);
     }
 
     /**

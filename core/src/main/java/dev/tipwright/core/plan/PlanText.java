@@ -162,9 +162,7 @@ public final class PlanText {
     }
 
     private static String worst(ClubPlan club) {
-        return club.findings().stream()
-                .map(Finding::severity)
-                .max(Severity::compareTo)
+        return club.worst()
                 .map(severity -> severity.name().toLowerCase(Locale.ROOT))
                 .orElse("-");
     }

@@ -10,6 +10,7 @@ import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.ClubSet;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.FindingCode;
+import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.quantity.Length;
@@ -121,6 +122,18 @@ class JobPlannerTest {
                 .isThrownBy(() -> plan.club("9"))
                 .withMessage("label must be one of the clubs of the plan, was \"9\"");
         assertThatNullPointerException().isThrownBy(() -> plan.club(null)).withMessage("label must not be null");
+    }
+
+    @Test
+    void theWorstFindingTellsWhetherAClubMayBeBuilt() {
+        JobPlan plan =
+                JobPlanner.of(JobPlannerTest::refuse, JobPlannerTest::trim).plan(SET);
+        assertThat(plan.club("6").worst()).contains(Severity.NOTE);
+        assertThat(plan.club("7").worst()).contains(Severity.STOP);
+        assertThat(JobPlanner.of(build -> StepOutcome.notTaken(build))
+                        .plan(Bench.club("6"))
+                        .worst())
+                .isEmpty();
     }
 
     @Test

@@ -27,19 +27,13 @@ public record RescueChoice(String head, Work work, ClubPlan plan) {
         Require.given("plan", plan);
     }
 
-    private long count(Severity severity) {
-        return plan.findings().stream()
-                .filter(finding -> finding.severity() == severity)
-                .count();
-    }
-
     /**
      * Whether the club can be built.
      *
      * @return true if no finding of the plan is a stop
      */
     public boolean possible() {
-        return count(Severity.STOP) == 0;
+        return plan.worst().filter(Severity.STOP::equals).isEmpty();
     }
 
     /**
@@ -48,6 +42,8 @@ public record RescueChoice(String head, Work work, ClubPlan plan) {
      * @return how many findings of the plan are cautions
      */
     public long cautions() {
-        return count(Severity.CAUTION);
+        return plan.findings().stream()
+                .filter(finding -> finding.severity() == Severity.CAUTION)
+                .count();
     }
 }
