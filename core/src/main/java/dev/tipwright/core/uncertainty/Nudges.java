@@ -17,10 +17,12 @@ import dev.tipwright.core.profile.ThicknessProfile;
 import dev.tipwright.core.quantity.Angle;
 import dev.tipwright.core.quantity.Frequency;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.LineDensity;
 import dev.tipwright.core.quantity.Mass;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.UnaryOperator;
 
 /**
@@ -74,13 +76,25 @@ public final class Nudges {
     /** Raw length of the shaft, mm; it is cut to the same length all the same, so the butt offcut takes it up. */
     public static final Nudge RAW_LENGTH = part(Nudges::rawLength);
 
-    /** Mass of the raw shaft, g. */
-    public static final Nudge SHAFT_MASS = part((club, g) ->
-            club.shaftMass = club.shaftMass.withMass(club.shaftMass.mass().plus(grams(g))));
+    /** Mass of the raw shaft, g; what is known of the mass along it goes with it in proportion. */
+    public static final Nudge SHAFT_MASS = part((club, g) -> {
+        Mass before = club.shaftMass.mass();
+        Mass after = before.plus(grams(g));
+        double ratio = after.ratioTo(before);
+        club.shaftMass =
+                along(club.shaftMass, (place, density) -> ratio * density).withMass(after);
+    });
 
-    /** Balance point of the raw shaft from its tip, mm. */
-    public static final Nudge BALANCE_POINT =
-            part((club, mm) -> club.shaftMass = club.shaftMass.withBalance(moved(club.shaftMass.balance(), mm)));
+    /**
+     * Balance point of the raw shaft from its tip, mm; what is known of the mass along it is tilted about its middle, so that it weighs the
+     * same and balances there.
+     */
+    public static final Nudge BALANCE_POINT = part((club, mm) -> {
+        double length = club.length.millimetres();
+        double tilt = 12 * club.shaftMass.mass().grams() * mm / (length * length * length);
+        club.shaftMass = along(club.shaftMass, (place, density) -> density + tilt * (place - length / 2))
+                .withBalance(moved(club.shaftMass.balance(), mm));
+    });
 
     /** All frequencies timed on the raw shaft, cycles a minute; nothing where none was timed. */
     public static final Nudge TIMED_FREQUENCY = timed((timed, perMinute) ->
@@ -241,6 +255,20 @@ public final class Nudges {
         club.outside = reaching(club.outside, before, club.length);
         club.flex = reaching(club.flex, club.length);
         club.buttTrim = buttTaking(club, by);
+    }
+
+    /** What is known of the mass along a shaft, its line density in g/mm another one by place in mm and line density. */
+    private static ShaftMass along(ShaftMass mass, DoubleBinaryOperator density) {
+        return mass.along()
+                .known()
+                .map(along -> along.withKnots(along.knots().stream()
+                        .map(knot -> new LineDensityProfile.Knot(
+                                knot.at(),
+                                LineDensity.ofGramsPerMillimetre(density.applyAsDouble(
+                                        knot.at().millimetres(), knot.density().gramsPerMillimetre()))))
+                        .toList()))
+                .map(along -> mass.withAlong(Reading.measured(along)))
+                .orElse(mass);
     }
 
     /** What is known of the mass along a shaft must reach its end: the last knot goes along when it has to. */

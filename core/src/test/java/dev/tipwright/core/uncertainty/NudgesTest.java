@@ -11,6 +11,7 @@ import dev.tipwright.core.club.TipWork;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.flex.SampleClub;
+import dev.tipwright.core.mass.ShaftCut;
 import dev.tipwright.core.part.Head;
 import dev.tipwright.core.part.HeadCentre;
 import dev.tipwright.core.part.HeadCentreRule;
@@ -240,6 +241,25 @@ class NudgesTest {
                 .stations();
         assertThat(moved.get(0)).isEqualTo(tip.stations().get(0));
         assertThat(moved.get(1).least()).isEqualTo(Length.ofMillimetres(9.75));
+    }
+
+    /**
+     * A line density that was found out to be the straight one changes what a cut shaft weighs, and its moment, as the straight one of
+     * another mass or balance point does.
+     */
+    @Test
+    void whatIsKnownAlongAShaftGoesWithItsMassAndBalance() {
+        Shaft shaft = build.parts().shaft();
+        Build known = NudgedClub.withAlong(build, ShaftCut.lineDensity(shaft).orElseThrow());
+        for (Nudge nudge : List.of(Nudges.SHAFT_MASS, Nudges.BALANCE_POINT)) {
+            ShaftCut along = ShaftCut.of(nudge.by(known, DELTA));
+            ShaftCut straight = ShaftCut.of(nudge.by(build, DELTA));
+            assertThat(along.mass().grams()).isCloseTo(straight.mass().grams(), within(1e-9));
+            assertThat(along.momentAboutTip().gramMillimetres())
+                    .isCloseTo(straight.momentAboutTip().gramMillimetres(), within(1e-6));
+            assertThat(straight.mass().grams())
+                    .isNotCloseTo(ShaftCut.of(build).mass().grams(), within(1e-3));
+        }
     }
 
     @Test
