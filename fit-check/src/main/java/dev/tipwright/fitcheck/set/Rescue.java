@@ -50,12 +50,13 @@ public record Rescue(Shaft shaft, Work done) {
 
     /**
      * The shaft as it stands, with places still counted from the raw tip: where its tip was stripped or worked, outside, finish and wall
-     * are what is left.
+     * are what is left, and what came off by their densities is no longer in its mass.
      *
-     * @return the shaft with the section it has now
+     * @return the shaft with the section and the mass it has now
      */
     public Shaft asItStands() {
-        return shaft.withSection(WorkedSection.of(shaft.section(), done.tipTrim(), done.tip()));
+        return shaft.withSection(WorkedSection.of(shaft.section(), done.tipTrim(), done.tip()))
+                .withMass(WorkedMass.of(shaft, done));
     }
 
     /**

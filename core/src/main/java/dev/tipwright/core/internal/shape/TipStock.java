@@ -2,6 +2,7 @@ package dev.tipwright.core.internal.shape;
 
 import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.TipWork;
+import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.part.Finish;
@@ -31,7 +32,8 @@ public record TipStock(Solid finish, Solid structure) {
      * @throws IllegalArgumentException if the work reaches further up than the outside of the shaft was read
      */
     public static TipStock of(Build build) {
-        return new TipStock(sum(build, 1, 0), sum(build, 0, 1));
+        ShaftSection section = build.parts().shaft().section();
+        return new TipStock(sum(section, build.work(), 1, 0), sum(section, build.work(), 0, 1));
     }
 
     /**
@@ -42,11 +44,23 @@ public record TipStock(Solid finish, Solid structure) {
      * @throws IllegalArgumentException if the work reaches further up than the outside of the shaft was read
      */
     public static Rod weighed(Build build) {
-        ShaftSection section = build.parts().shaft().section();
+        return weighed(build.parts().shaft().section(), build.work());
+    }
+
+    /**
+     * The same of a shaft that is on no club.
+     *
+     * @param section the raw shaft's tip
+     * @param work what was done to it
+     * @return mass and moments about the end of the tip
+     * @throws IllegalArgumentException if the work reaches further up than the outside of the shaft was read
+     */
+    public static Rod weighed(ShaftSection section, Work work) {
         double wall = section.wall() instanceof Reading.Unknown<Wall>
                 ? 0
                 : grams(section.wall().known().orElseThrow().density());
-        Solid off = sum(build, grams(section.finish().orElse(Finish.NONE).density()), wall);
+        Solid off =
+                sum(section, work, grams(section.finish().orElse(Finish.NONE).density()), wall);
         return new Rod(off.volume(), off.first(), off.second());
     }
 
@@ -59,15 +73,14 @@ public record TipStock(Solid finish, Solid structure) {
         return finish.volume() == 0 && structure.volume() == 0;
     }
 
-    private static Solid sum(Build build, double finishWeight, double structureWeight) {
-        TipWork tip = build.work().tip();
+    private static Solid sum(ShaftSection section, Work work, double finishWeight, double structureWeight) {
+        TipWork tip = work.tip();
         Length reach = tip.reach();
         if (reach.nanometres() == 0) {
             return NOTHING;
         }
-        ShaftSection section = build.parts().shaft().section();
         DiameterProfile outside = section.outside();
-        Length trim = build.work().tipTrim();
+        Length trim = work.tipTrim();
         Length from = trim.plus(outside.from());
         if (from.plus(reach).moreThan(outside.to())) {
             Length read = outside.to().minus(from);
