@@ -156,7 +156,7 @@ final class SwingFigures {
                 .plan(ClubSet.of(build))
                 .club("6")
                 .report(ClubBalance.class);
-        TipWeight chosen = balance.chosen().orElseThrow();
+        TipWeight chosen = balance.chosen().get(0);
         Sheet sheet = new Sheet(
                 860,
                 220,
