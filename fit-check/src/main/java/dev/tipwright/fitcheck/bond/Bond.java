@@ -166,6 +166,10 @@ public record Bond(Length length, Area area, Length leastLine, Length meanLine, 
         Require.given("beads", beads);
         Require.given("limits", limits);
         List<Finding> findings = new ArrayList<>();
+        if (leastLine.lessThan(Length.ZERO)) {
+            findings.add(
+                    Finding.stop(BondCode.TIP_TOO_WIDE, Term.fine("b", "wider on the diameter", leastLine.times(-2))));
+        }
         Term least = Term.fine("ta", "least bond line", leastLine);
         beads.filter(bead -> bead.moreThan(leastLine))
                 .ifPresent(bead -> findings.add(

@@ -4,6 +4,9 @@ import dev.tipwright.core.evidence.FindingCode;
 
 /** What a glued joint can find. */
 public enum BondCode implements FindingCode {
+    /** A tip that does not go into the bore, whatever is put between. */
+    TIP_TOO_WIDE(
+            "the tip is up to {b} wider than the bore around it: it does not go in, and nothing bonds where there is no room"),
     /** Beads that hold the tip off centre or out of the bore. */
     BEADS_TOO_THICK("beads of {b} do not go into a centred bond line of {ta}: smaller beads, or none"),
     /** The bonded length is under the caller's limit. */

@@ -8,6 +8,7 @@ import dev.tipwright.checkvalues.CheckTable;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.FindingCode;
 import dev.tipwright.core.evidence.Reading;
+import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.profile.Bore;
 import dev.tipwright.core.profile.BoreEnd;
 import dev.tipwright.core.profile.DiameterProfile;
@@ -126,6 +127,22 @@ class BondTest {
         assertThat(bond.meanLine()).isEqualTo(mm(.05));
     }
 
+    /** Straight at 9.05 in a bore from 9.2 to 9.0: at the bottom .05 wider on the diameter. */
+    @Test
+    void aTipThatDoesNotGoInIsAStop() {
+        Bore taper = Bore.ofTwoDiameters(mm(9.2), mm(9.0), mm(30), BoreEnd.FLAT);
+        Bond tight = Bond.of(DiameterProfile.cylinder(mm(9.05), mm(30)), taper, mm(30));
+        BondLimits none = new BondLimits(
+                Reading.measured(Stress.ofMegapascals(3)), Reading.unknown("maker"), Reading.unknown("maker"));
+        List<Finding> findings = tight.review(Optional.empty(), none, Torque.ZERO, Force.ZERO);
+        assertThat(codes(findings)).containsExactly(BondCode.TIP_TOO_WIDE);
+        assertThat(findings.get(0).severity()).isEqualTo(Severity.STOP);
+        assertThat(findings.get(0).message(Units.METRIC)).startsWith("the tip is up to 0.050 mm wider than the bore");
+        Bond touching = Bond.of(DiameterProfile.cylinder(mm(9), mm(30)), taper, mm(30));
+        assertThat(touching.review(Optional.empty(), none, Torque.ZERO, Force.ZERO))
+                .isEmpty();
+    }
+
     @Test
     void whatIsToBeKnown() {
         BondLimits limits = new BondLimits(
@@ -164,6 +181,9 @@ class BondTest {
         List<Finding> findings = new ArrayList<>(
                 BOND.review(Optional.of(mm(.12)), strict, Torque.ofNewtonMetres(12), Force.ofNewtons(2000)));
         findings.addAll(BOND.review(Optional.empty(), BondLimits.UNKNOWN, Torque.ZERO, Force.ZERO));
+        Bore narrow = Bore.ofTwoDiameters(mm(9.2), mm(9.0), mm(30), BoreEnd.FLAT);
+        findings.addAll(Bond.of(DiameterProfile.cylinder(mm(9.1), mm(30)), narrow, mm(30))
+                .review(Optional.empty(), BondLimits.UNKNOWN, Torque.ZERO, Force.ZERO));
         for (Finding finding : findings) {
             seen.add((BondCode) finding.code());
             assertThat(finding.message(Units.METRIC)).doesNotContain("{", "}");
