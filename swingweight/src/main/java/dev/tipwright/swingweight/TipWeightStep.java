@@ -4,6 +4,7 @@ import dev.tipwright.core.club.Build;
 import dev.tipwright.core.club.Seat;
 import dev.tipwright.core.club.TipWork;
 import dev.tipwright.core.evidence.Finding;
+import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.internal.arg.Require;
 import dev.tipwright.core.part.TipWeight;
@@ -27,7 +28,8 @@ import java.util.Optional;
  * its target, the stock is looked through. One piece that leaves the tip where it is will do if it brings the club near enough, or two
  * of them if two may be and one is not enough; else the nearest is taken of those and of each piece whose flange lifts the tip. For
  * each such piece the club goes back through the steps once, seated on the flange, so that its swing weight is that of the club as it
- * would be built. Of equals, to a billionth of a point, it is what has no flange. Only the reports of the club as it is to be built
+ * would be built; a flange that brings a stop, such as too short an insertion, is passed over. Of equals, to a billionth of a point, it is
+ * what has no flange. Only the reports of the club as it is to be built
  * are given.
  *
  * <pre>{@code
@@ -67,6 +69,12 @@ public final class TipWeightStep implements WorkStep {
             more.addAll(choice.findings());
             return new Pass(choice.after(), more, reports, Optional.of(choice));
         }
+
+        long stops() {
+            return findings.stream()
+                    .filter(finding -> finding.severity() == Severity.STOP)
+                    .count();
+        }
     }
 
     /**
@@ -98,9 +106,13 @@ public final class TipWeightStep implements WorkStep {
         Pass weighed = best.through(SwingWeightStep.towards(targets, List.of()));
         Optional<StockChoice> choice =
                 best.choice().filter(chosen -> !chosen.pieces().isEmpty());
-        List<Finding> findings = weighed.findings().stream()
-                .map(finding -> choice.isPresent() ? ofOwnWeight(finding, weighed.build()) : finding)
-                .toList();
+        List<Finding> findings = new ArrayList<>();
+        for (Finding finding : weighed.findings()) {
+            findings.add(choice.isPresent() ? ofOwnWeight(finding, weighed.build()) : finding);
+        }
+        if (choice.isPresent() && StockChoice.insideOfTip(weighed.build()).isEmpty()) {
+            findings.add(Finding.caution(SwingWeightCode.INSIDE_UNKNOWN));
+        }
         List<StepReport> reports = weighed.reports().stream()
                 .map(report -> choice.isPresent() && report instanceof ClubBalance balance
                         ? ofOwnWeight(balance, choice.get())
@@ -171,7 +183,9 @@ public final class TipWeightStep implements WorkStep {
         for (TipWeight piece : stock) {
             if (lifts(fitted.build(), piece)) {
                 Optional<Pass> flanged = onFlange(build, fitted, target, piece);
-                if (flanged.isPresent() && off(flanged.get(), target) < off(best, target)) {
+                if (flanged.isPresent()
+                        && flanged.get().stops() <= fitted.stops()
+                        && off(flanged.get(), target) < off(best, target)) {
                     best = flanged.get();
                 }
             }

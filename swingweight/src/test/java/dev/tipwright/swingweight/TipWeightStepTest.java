@@ -11,6 +11,7 @@ import dev.tipwright.core.club.Stop;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Finding;
 import dev.tipwright.core.evidence.FindingCode;
+import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Severity;
 import dev.tipwright.core.length.CutToLength;
 import dev.tipwright.core.length.CutToLengthStep;
@@ -118,6 +119,48 @@ class TipWeightStepTest {
                         .orElseThrow()
                         .message(Units.INCH))
                 .startsWith("the flange lifts the tip: insertion falls from 1.000 in (1) to 0.875 in (7/8)");
+    }
+
+    @Test
+    void anUnknownInsideIsTriedByHand() {
+        Build plain = Clubs.plain();
+        Build unread = Clubs.withShaft(
+                Build.of(plain.parts()),
+                plain.parts()
+                        .shaft()
+                        .withSection(plain.parts().shaft().section().withWall(Reading.unknown("caliper it"))));
+        SwingWeightTargets wanted = new SwingWeightTargets(
+                SCALE, List.of(new SwingWeightTarget("6", new SwingWeight((224.7 - 161) / 1.75), 0.1)));
+        assertThat(codes(TipWeightStep.of(List.of(FIT, CUT), wanted, List.of(PLAIN), 1)
+                        .take(unread)))
+                .containsExactly(AimCode.STOCK_CHOSEN, SwingWeightCode.ON_TARGET, SwingWeightCode.INSIDE_UNKNOWN);
+        assertThat(codes(take(2.7, 0.1, 1, PLAIN))).doesNotContain(SwingWeightCode.INSIDE_UNKNOWN);
+    }
+
+    /** The same flange where the fit says stop under an inch of insertion: better a quarter ounce too much than a joint too short. */
+    @Test
+    void aFlangeThatBringsAStopIsPassedOver() {
+        double then = 230 - 20 + (3 - 1.0 / 96) * 3.9375 + 0.125 * 21.625;
+        TipWeight quarter = PLAIN.withMass(Mass.ofOunces(.25));
+        WorkStep stopped = build -> {
+            Build seated = FIT.take(build).after();
+            return seated.work().seat().insertion().lessThan(Clubs.inches(1))
+                    ? StepOutcome.notTaken(seated, Finding.stop(SwingWeightCode.NOT_SEATED))
+                    : StepOutcome.notTaken(seated);
+        };
+        SwingWeightTargets wanted = new SwingWeightTargets(
+                SCALE, List.of(new SwingWeightTarget("6", new SwingWeight((then - 161) / 1.75), 0.1)));
+        Build raw = Build.of(Clubs.plain().parts());
+        assertThat(TipWeightStep.of(List.of(FIT, CUT), wanted, List.of(quarter, FLANGED), 1)
+                        .take(raw)
+                        .after()
+                        .work()
+                        .attached())
+                .containsExactly(FLANGED);
+        StepOutcome outcome = TipWeightStep.of(List.of(stopped, CUT), wanted, List.of(quarter, FLANGED), 1)
+                .take(raw);
+        assertThat(outcome.after().work().attached()).doesNotContain(FLANGED);
+        assertThat(outcome.findings()).noneMatch(finding -> finding.severity() == Severity.STOP);
     }
 
     @Test
