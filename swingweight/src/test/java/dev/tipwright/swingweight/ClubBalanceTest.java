@@ -12,6 +12,7 @@ import dev.tipwright.core.club.Build;
 import dev.tipwright.core.evidence.Term;
 import dev.tipwright.core.evidence.Working;
 import dev.tipwright.core.part.GripTape;
+import dev.tipwright.core.part.TipWeight;
 import dev.tipwright.core.plan.BenchStage;
 import dev.tipwright.core.quantity.Length;
 import dev.tipwright.core.quantity.Units;
@@ -21,6 +22,7 @@ import dev.tipwright.swingweight.balance.Balance;
 import dev.tipwright.swingweight.balance.BalancePart;
 import dev.tipwright.swingweight.scale.SwingWeightScale;
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -110,6 +112,10 @@ class ClubBalanceTest {
         missing("exactWeight", () -> new ClubBalance(SCALE, club, club, none, null, List.of(), List.of()));
         missing("chosen", () -> new ClubBalance(SCALE, club, club, none, Optional.empty(), null, List.of()));
         missing("assumptions", () -> new ClubBalance(SCALE, club, club, none, Optional.empty(), List.of(), null));
+        List<TipWeight> three = Collections.nCopies(3, Clubs.weight(1));
+        assertThatThrownBy(() -> new ClubBalance(SCALE, club, club, none, Optional.empty(), three, List.of()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("chosen must be at most two, was 3");
         ClubBalance report = report(Clubs.plain());
         missing("label", () -> report.points((String) null));
         missing("part", () -> report.points((BalancePart) null));

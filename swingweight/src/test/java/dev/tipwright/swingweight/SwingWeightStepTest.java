@@ -132,6 +132,9 @@ class SwingWeightStepTest {
         assertThat(report(outcome).after()).isEqualTo(Balance.of(outcome.after()));
         assertThat(report(outcome).reads().points())
                 .isCloseTo(61 / 1.75 + (4 * 21.75 + 2 * 21.25) / 28.349523125 / 1.75, within(1e-9));
+        assertThat(report(outcome).working().text(Units.INCH)).contains("of the stock, the two that leave least");
+        assertThat(report(take(PLAIN, "D6.6", four)).working().text(Units.INCH))
+                .contains("of the stock, the weight that leaves least");
         assertThat(operations(outcome).stream().map(operation -> operation.text(Units.INCH)))
                 .startsWith(
                         "Put tip weight two, 2.00 g, into the tip first: it stands on the next one, its centre 0.750 in (3/4) above the end of the tip.",
