@@ -17,6 +17,7 @@ import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Source;
 import dev.tipwright.core.mass.ShaftCut;
 import dev.tipwright.core.part.Finish;
+import dev.tipwright.core.part.LineDensityProfile;
 import dev.tipwright.core.part.Shaft;
 import dev.tipwright.core.part.ShaftSection;
 import dev.tipwright.core.plan.JobPlanner;
@@ -24,6 +25,7 @@ import dev.tipwright.core.plan.StepOutcome;
 import dev.tipwright.core.plan.WorkStep;
 import dev.tipwright.core.profile.Station;
 import dev.tipwright.core.quantity.Length;
+import dev.tipwright.core.quantity.LineDensity;
 import dev.tipwright.core.quantity.Units;
 import dev.tipwright.fitcheck.set.Rescue;
 import dev.tipwright.fitcheck.set.RescueChoice;
@@ -177,7 +179,55 @@ class RescueTest {
         assertThat(now.mass().along()).isInstanceOf(Reading.Assumed.class);
     }
 
-    /** Down to the hole all along, more comes off than is there: then the mass is left as it was read. */
+    /**
+     * Worked from .351 to .359 over an inch and a quarter above a trim of an inch: finish all along at 1.25 g/cm3, and structure from .3685
+     * down to a cone at 1.55. Mass and first moment of both by Simpson's rule, which is exact for polynomials of the third degree; whether the
+     * mass along the shaft was taken to be straight or had been found out, with a knot where the tip was worked.
+     */
+    @Test
+    void aTaperIsTakenOffWhereItCameOff() {
+        Work done = Work.NONE
+                .withTipTrim(mil(1000))
+                .withTip(
+                        new TipWork(mil(1250), List.of(Station.of(mil(0), mil(351)), Station.of(mil(1250), mil(359)))));
+        double[] line = {lineOff(0), lineOff(.625), lineOff(1.25)};
+        double grams = 1.25 / 6 * (line[0] + 4 * line[1] + line[2]);
+        double gramInches = 1.25 / 6 * (4 * line[1] * .625 + line[2] * 1.25);
+        LineDensityProfile found = new LineDensityProfile(List.of(
+                new LineDensityProfile.Knot(Length.ZERO, LineDensity.ofGramsPerInch(1.9)),
+                new LineDensityProfile.Knot(mil(1500), LineDensity.ofGramsPerInch(2.1)),
+                new LineDensityProfile.Knot(mil(20_000), LineDensity.ofGramsPerInch(2.2)),
+                new LineDensityProfile.Knot(mil(39_000), LineDensity.ofGramsPerInch(2.4))));
+        for (Shaft shaft : List.of(SHAFT, SHAFT.withMass(SHAFT.mass().withAlong(Reading.measured(found))))) {
+            Shaft now = new Rescue(shaft, done).asItStands();
+            ShaftCut left = new ShaftCut(now, mil(1000), mil(39_000));
+            ShaftCut raw = new ShaftCut(shaft, mil(1000), mil(39_000));
+            assertThat(left.mass().grams()).isCloseTo(raw.mass().grams() - grams, within(1e-6));
+            assertThat(left.momentAboutTip().gramMillimetres())
+                    .isCloseTo(raw.momentAboutTip().gramMillimetres() - gramInches * 25.4, within(1e-5));
+            for (double above : new double[] {2250, 2251, 5000, 20_500}) {
+                assertThat(new ShaftCut(now, mil(above), mil(39_000)).mass().grams())
+                        .isCloseTo(
+                                new ShaftCut(shaft, mil(above), mil(39_000))
+                                        .mass()
+                                        .grams(),
+                                within(1e-6));
+            }
+            assertThat(new ShaftCut(now, Length.ZERO, mil(1000)).mass().grams())
+                    .isCloseTo(
+                            new ShaftCut(shaft, Length.ZERO, mil(1000)).mass().grams(), within(1e-6));
+        }
+    }
+
+    /** What came off so far above the end of the tip, g/in. */
+    private static double lineOff(double inches) {
+        double worked = .351 + inches * .0064;
+        double finish = .3735 * .3735 - .3685 * .3685;
+        double structure = .3685 * .3685 - worked * worked;
+        return Math.PI / 4 * 16.387064 * (1.25 * finish + 1.55 * structure);
+    }
+
+    /** At a density of a thousand more comes off than is there: then the mass is left as it was read. */
     @Test
     void aMassThatCannotBeIsLeftAsItWas() {
         ShaftSection lead = SHAFT.section()
