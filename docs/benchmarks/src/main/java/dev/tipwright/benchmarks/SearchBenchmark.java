@@ -32,8 +32,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A search through a catalogue for the club nearest to a swing weight: every head with every shaft and every grip, on one thread and on
- * two, and how it grows with the catalogue. A search is cut into ten tasks: one for each head would wake whoever waits for them a
- * hundred times, which costs two threads a tenth of their time and one thread, beside which a core is free, nothing.
+ * two, and how it grows with the catalogue. A search is cut into ten tasks: with one for each head two threads took a tenth longer,
+ * presumably because whoever waits for the tasks is woken so often, and one thread, beside which a core is free, no longer.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
