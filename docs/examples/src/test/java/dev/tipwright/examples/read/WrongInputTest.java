@@ -410,6 +410,9 @@ class WrongInputTest {
                 setting(
                         "shafts to heads,at random,",
                         "job.csv, line 20, shafts to heads: found \"at random\", expected as they come or by swing weight"),
+                setting(
+                        "tip weights in one tip,3,",
+                        "job.csv, line 20, tip weights in one tip: found \"3\", expected one or two"),
                 Wrong.practice(
                         scenario -> scenario.edited(GRIPS, WrongInputTest::withSizes)
                                 .cell(GRIPS, "G2", "core", ".600"),
