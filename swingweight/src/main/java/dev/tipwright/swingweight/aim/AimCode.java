@@ -23,7 +23,7 @@ public enum AimCode implements FindingCode {
                     + " glued"),
     /** A flange shortens the insertion, and the club went back through fit and cut. */
     FLANGE_REFITTED(
-            "the flange lifts the tip: insertion falls from {before} to {i}, and the fit and the cut are those of a tip seated on the flange"),
+            "the flange lifts the tip: insertion falls from {before} to {i}, and the plan is that of a tip seated on the flange"),
     /** Some of the stock does not enter the tip, or its flange the bore. */
     DOES_NOT_ENTER("{n} of the stock were passed over: the stem does not enter the tip, or the flange the bore"),
     /** Bending is within the limit. */
