@@ -164,7 +164,7 @@ public final class SwingWeightStep implements WorkStep {
             findings.add(Finding.caution(SwingWeightCode.NOTHING_IN_STOCK, off, mass));
             return nearest;
         }
-        SwingWeight then = reads(build, moment, nearest);
+        SwingWeight then = with(nearest, build, moment);
         Mass together = nearest.stream().map(TipWeight::mass).reduce(Mass.ZERO, Mass::plus);
         Term chosen = Term.of("chosen", "chosen", together);
         findings.add(
@@ -179,13 +179,14 @@ public final class SwingWeightStep implements WorkStep {
         List<TipWeight> one = MassForTarget.fromStock(build, moment, targets.scale(), target.wanted(), usable)
                 .map(List::of)
                 .orElse(List.of());
-        return most == 1 || target.metBy(reads(build, moment, one))
+        return most == 1 || target.metBy(with(one, build, moment))
                 ? one
                 : StockChoice.of(build, targets.scale(), target.wanted(), usable, most)
                         .pieces();
     }
 
-    private SwingWeight reads(Build build, FirstMoment moment, List<TipWeight> weights) {
+    /** What a club of that moment reads with weights in its tip. */
+    private SwingWeight with(List<TipWeight> weights, Build build, FirstMoment moment) {
         FirstMoment sum = moment;
         for (TipWeight weight : weights) {
             sum = sum.plus(part(build, weight).about(targets.scale().fulcrum()));
@@ -252,7 +253,8 @@ public final class SwingWeightStep implements WorkStep {
         return weight.flange().nanometres() != 0;
     }
 
-    private static boolean enters(TipWeight weight, Optional<Length> inside) {
+    /** Whether a weight goes into a tip; one that is not known is tried by hand. */
+    static boolean enters(TipWeight weight, Optional<Length> inside) {
         return inside.isEmpty() || !weight.stem().moreThan(inside.get());
     }
 

@@ -200,10 +200,7 @@ public final class TipWeightStep implements WorkStep {
 
     /** Whether a piece goes in and its flange lifts the tip. */
     private static boolean lifts(Build build, TipWeight piece) {
-        boolean enters = StockChoice.insideOfTip(build)
-                .map(inside -> !piece.stem().moreThan(inside))
-                .orElse(true);
-        return enters
+        return SwingWeightStep.enters(piece, StockChoice.insideOfTip(build))
                 && StockChoice.seatOn(build, piece.flange())
                         .filter(seat -> !seat.equals(build.work().seat()))
                         .isPresent();

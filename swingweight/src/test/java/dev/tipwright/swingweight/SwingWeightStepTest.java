@@ -118,8 +118,7 @@ class SwingWeightStepTest {
     void twoAreStackedWhereOneIsNotNearEnough() {
         TipWeight two = Clubs.weight(2).withLabel("two");
         TipWeight four = Clubs.weight(4).withLabel("four");
-        StepOutcome outcome =
-                SwingWeightStep.towards(targets("D7.5"), List.of(two, four), 2).take(PLAIN);
+        StepOutcome outcome = stacked("D7.5", two, four);
         only(
                 outcome,
                 SwingWeightCode.WEIGHT_CHOSEN,
@@ -144,27 +143,19 @@ class SwingWeightStepTest {
     /** 1.743 low: 3 g and 1 g on them would be 1.7435 points, nearer than the 1.7536 of 4 g; but 4 g alone are near enough. */
     @Test
     void oneIsTakenWhereOneIsNearEnough() {
-        StepOutcome outcome = SwingWeightStep.towards(
-                        targets("D6.6"),
-                        List.of(
-                                Clubs.weight(1).withLabel("one"),
-                                Clubs.weight(3).withLabel("three"),
-                                Clubs.weight(4).withLabel("four")),
-                        2)
-                .take(PLAIN);
+        StepOutcome outcome = stacked(
+                "D6.6",
+                Clubs.weight(1).withLabel("one"),
+                Clubs.weight(3).withLabel("three"),
+                Clubs.weight(4).withLabel("four"));
         assertThat(report(outcome).chosen()).extracting(TipWeight::label).containsExactly("four");
     }
 
     /** 5.143 low: 4 g and 2 g on them are 2.610 points, the most there is. */
     @Test
     void twoMayNotBeEnoughEither() {
-        StepOutcome outcome = SwingWeightStep.towards(
-                        targets("E0"),
-                        List.of(
-                                Clubs.weight(2).withLabel("two"),
-                                Clubs.weight(4).withLabel("four")),
-                        2)
-                .take(PLAIN);
+        StepOutcome outcome =
+                stacked("E0", Clubs.weight(2).withLabel("two"), Clubs.weight(4).withLabel("four"));
         only(
                 outcome,
                 SwingWeightCode.STOCK_NOT_ENOUGH,
@@ -453,8 +444,7 @@ class SwingWeightStepTest {
                 take(PLAIN, "D5", four),
                 take(PLAIN, "D6.6", four, four.withFlange(Clubs.inches(0.1)), four.withStem(Clubs.inches(0.3))),
                 take(PLAIN, "E0", four),
-                SwingWeightStep.towards(targets("E0"), List.of(four, four.withLabel("another")), 2)
-                        .take(PLAIN),
+                stacked("E0", four, four.withLabel("another")),
                 take(PLAIN, "D6.6"),
                 take(PLAIN, "D2", four),
                 take(PLAIN.withWork(PLAIN.work().withButtTrim(Clubs.inches(23))), "D2", four),
@@ -545,6 +535,11 @@ class SwingWeightStepTest {
 
     private static StepOutcome take(Build build, String wanted, TipWeight... stock) {
         return SwingWeightStep.towards(targets(wanted), List.of(stock)).take(build);
+    }
+
+    /** Where two may go into one tip. */
+    private static StepOutcome stacked(String wanted, TipWeight... stock) {
+        return SwingWeightStep.towards(targets(wanted), List.of(stock), 2).take(PLAIN);
     }
 
     private static SwingWeightTargets targets(String wanted) {

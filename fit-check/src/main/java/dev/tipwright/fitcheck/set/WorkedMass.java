@@ -3,6 +3,7 @@ package dev.tipwright.fitcheck.set;
 import dev.tipwright.core.club.Work;
 import dev.tipwright.core.evidence.Reading;
 import dev.tipwright.core.evidence.Source;
+import dev.tipwright.core.internal.shape.Polyline;
 import dev.tipwright.core.internal.shape.Rod;
 import dev.tipwright.core.internal.shape.TipStock;
 import dev.tipwright.core.mass.ShaftCut;
@@ -26,6 +27,7 @@ final class WorkedMass {
     private static final Length STEP = Length.ofNanometres(1);
 
     private final List<Knot> raw;
+    private final Polyline line;
     private final Length from;
     private final Length to;
     private final double atTip;
@@ -35,6 +37,11 @@ final class WorkedMass {
         double h = to.minus(from).millimetres();
         double centre = off.first() / off.mass();
         this.raw = raw;
+        this.line = Polyline.of(
+                raw.stream().mapToDouble(knot -> knot.at().millimetres()).toArray(),
+                raw.stream()
+                        .mapToDouble(knot -> knot.density().gramsPerMillimetre())
+                        .toArray());
         this.from = from;
         this.to = to;
         this.atTip = 2 * off.mass() / (h * h) * (2 * h - 3 * centre);
@@ -96,14 +103,6 @@ final class WorkedMass {
 
     /** Of the raw shaft, g/mm. */
     private double density(Length at) {
-        int next = 1;
-        while (next < raw.size() - 1 && raw.get(next).at().lessThan(at)) {
-            next++;
-        }
-        Knot below = raw.get(next - 1);
-        Knot above = raw.get(next);
-        double part = at.minus(below.at()).ratioTo(above.at().minus(below.at()));
-        double low = below.density().gramsPerMillimetre();
-        return low + part * (above.density().gramsPerMillimetre() - low);
+        return line.after(at.millimetres());
     }
 }
